@@ -33,7 +33,9 @@ export async function generateTypes(): Promise<string> {
 	return text
 		.replace(/export interface AllShapes \{[^}]*\}\n/, '')
 		.replace(/^(\s+)((?:'[^']+'|[\w$]+)\??: )/gm, '$1readonly $2')
-		.replace(/((?:[\w$]+|\([^()]*\)))((?:\[\])+)/g, (_match, type: string, brackets: string) => readonlyArray(type, brackets));
+		.replace(/((?:[\w$]+|\([^()]*\)))((?:\[\])+)/g, (_match, type: string, brackets: string) =>
+			readonlyArray(type, brackets),
+		);
 }
 
 function readonlyArray(type: string, brackets: string): string {
