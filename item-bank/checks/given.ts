@@ -1,0 +1,33 @@
+import type { Problem } from '../problem.ts';
+import type { Figure, Item } from '../types.ts';
+
+/** An item said to give counters, a number line, a table or a story must hold one; a context belongs to story and table items. */
+export function checkGiven(item: Item): readonly Problem[] {
+	const missing = missingModel(item);
+	if (missing === undefined) return [];
+	const message = `the item gives "${item.given}", so expected ${missing}, found none`;
+	return [{ code: 'given-not-found', path: '/given', message }];
+}
+
+function missingModel(item: Item): string | undefined {
+	const kinds = figuresOf(item).map(({ kind }) => kind);
+	switch (item.given) {
+		case 'symbols':
+			return undefined;
+		case 'counters':
+			return kinds.some((kind) => kind === 'counters' || kind === 'counter-groups') ? undefined : 'a counters figure';
+		case 'number-line':
+			return kinds.includes('number-line') ? undefined : 'a number line figure';
+		case 'table':
+			return item.stem.some(({ kind }) => kind === 'table') ? undefined : 'a table in the stem';
+		case 'story':
+			return item.context ? undefined : 'a context with setting and role';
+	}
+}
+
+/** Figures of the stem, then of the options. */
+function figuresOf(item: Item): readonly Figure[] {
+	const inStem = item.stem.flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
+	const options = item.kind === 'gridded' ? [] : item.options;
+	return [...inStem, ...options.flatMap(({ content }) => (content.kind === 'figure' ? [content.figure] : []))];
+}
