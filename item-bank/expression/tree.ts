@@ -50,3 +50,39 @@ export interface Statement {
 	readonly sides: readonly Expression[];
 	readonly relations: readonly Relation[];
 }
+
+/** What stands between backticks or on a displayed line: an expression, or a statement about several. */
+export type MathematicsNode = Expression | Statement;
+
+/** Largest size of any number written or reached. */
+export const LARGEST_NUMBER = 999_999;
+
+/** A number node; negative zero becomes 0. */
+export function numberNode(value: number): NumberNode {
+	return { kind: 'number', value: value === 0 ? 0 : value };
+}
+
+/** The opposite of an expression, kept as such: oppositeNode(numberNode(5)) is −(5), not the number −5. */
+export function oppositeNode(of: Expression): OppositeNode {
+	return { kind: 'opposite', of };
+}
+
+/** The absolute value of an expression. */
+export function absoluteNode(of: Expression): AbsoluteNode {
+	return { kind: 'absolute', of };
+}
+
+/** Written parentheses around an expression. */
+export function groupNode(of: Expression): GroupNode {
+	return { kind: 'group', of };
+}
+
+/** One operation on two expressions. */
+export function operationNode(operator: Operator, left: Expression, right: Expression): OperationNode {
+	return { kind: 'operation', operator, left, right };
+}
+
+/** Whether an operator is + or −, which bind less tightly than × and ÷. */
+export function isSumOperator(operator: Operator): operator is 'add' | 'subtract' {
+	return operator === 'add' || operator === 'subtract';
+}

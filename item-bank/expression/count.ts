@@ -1,0 +1,36 @@
+import type { Expression, MathematicsNode } from './tree.ts';
+
+/** Numbers written in an expression or statement, signs included; the unknown is not a number. */
+export function countNumbers(mathematics: MathematicsNode): number {
+	return listNodes(mathematics).filter((node) => node.kind === 'number').length;
+}
+
+/** How often the unknown ? stands in an expression or statement. */
+export function countUnknowns(mathematics: MathematicsNode): number {
+	return listNodes(mathematics).filter((node) => node.kind === 'unknown').length;
+}
+
+/** Steps of work in an expression: operations on two numbers, absolute values and opposites. */
+export function countOperations(mathematics: MathematicsNode): number {
+	const worked = ['operation', 'absolute', 'opposite'];
+	return listNodes(mathematics).filter((node) => worked.includes(node.kind)).length;
+}
+
+/** Every node of an expression or statement, in reading order of their first sign, outer before inner. */
+export function listNodes(mathematics: MathematicsNode): readonly Expression[] {
+	switch (mathematics.kind) {
+		case 'statement':
+			return mathematics.sides.flatMap(listNodes);
+		case 'number':
+		case 'unknown':
+			return [mathematics];
+		case 'opposite':
+		case 'absolute':
+		case 'group':
+			return [mathematics, ...listNodes(mathematics.of)];
+		case 'operation':
+			return [mathematics, ...listNodes(mathematics.left), ...listNodes(mathematics.right)];
+		default:
+			return mathematics satisfies never;
+	}
+}
