@@ -1,0 +1,80 @@
+import type { NumberLineFigure } from '../types.ts';
+
+/** The ticks of a line: from, from + tickEvery, … to. */
+export interface NumberLineWindow {
+	readonly from: number;
+	readonly to: number;
+	readonly tickEvery: number;
+}
+
+/** Farthest value a line can show on either side (figure.schema.json). */
+export const farthest = 1000;
+const mostIntervals = 24;
+const fewestIntervals = 10;
+const steps = [1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500];
+
+/** Where the arrows of a line start and end: the start, then the end of each arrow. Empty without arrows. */
+export function arrowStops(figure: NumberLineFigure): readonly number[] {
+	if (figure.arrows === undefined) return [];
+	const stops = [figure.start ?? 0];
+	for (const length of figure.arrows) stops.push((stops.at(-1) ?? 0) + length);
+	return stops;
+}
+
+/**
+ * The window and ticks of a line. What the figure gives is kept; the rest is chosen so that start, arrow ends and points
+ * fall on ticks with at least one tick beyond them, zero is shown where that is possible, and there are at most 25 ticks:
+ * ones where they fit, otherwise the widest of 2, 5, 10, 20, 25, 50, 100, 200, 250, 500 that leaves at least ten steps.
+ */
+export function chooseWindow(figure: NumberLineFigure): NumberLineWindow {
+	const marked = [...arrowStops(figure), ...(figure.points ?? []).map((point) => point.at)];
+	const withZero = pickWindow(figure, [...marked, 0]);
+	if (marked.length === 0 || fits(withZero, marked)) return withZero;
+	const without = pickWindow(figure, marked);
+	return fits(without, marked) ? without : withZero;
+}
+
+function fits(window: NumberLineWindow, values: readonly number[]): boolean {
+	return values.every((value) => (value - window.from) % window.tickEvery === 0);
+}
+
+function pickWindow(figure: NumberLineFigure, values: readonly number[]): NumberLineWindow {
+	if (figure.tickEvery !== undefined) return windowWith(figure, values, figure.tickEvery);
+	const all = steps.map((step) => windowWith(figure, values, step));
+	const narrow = all.filter((window) => intervalsOf(window) <= mostIntervals && isWhole(window));
+	const exact = narrow.filter((window) => fits(window, values));
+	const [first] = exact;
+	if (first?.tickEvery === 1) return first;
+	const roomy = exact.findLast((window) => intervalsOf(window) >= fewestIntervals);
+	return roomy ?? first ?? narrow[0] ?? windowWith(figure, values, figure.from === undefined ? 500 : 1);
+}
+
+function intervalsOf(window: NumberLineWindow): number {
+	return (window.to - window.from) / window.tickEvery;
+}
+
+function isWhole(window: NumberLineWindow): boolean {
+	return (
+		Number.isInteger(intervalsOf(window)) && (window.from > 0 || window.to < 0 || window.from % window.tickEvery === 0)
+	);
+}
+
+function windowWith(figure: NumberLineFigure, values: readonly number[], tickEvery: number): NumberLineWindow {
+	const anchor = figure.from ?? figure.to ?? 0;
+	const down = (value: number) => anchor + Math.floor((value - anchor) / tickEvery) * tickEvery;
+	const up = (value: number) => anchor + Math.ceil((value - anchor) / tickEvery) * tickEvery;
+	let from = figure.from ?? down(Math.min(...values)) - tickEvery;
+	let to = figure.to ?? up(Math.max(...values)) + tickEvery;
+	const canGrow = (next: number) => Math.abs(next) <= farthest;
+	if (figure.from === undefined && !canGrow(from)) from += tickEvery;
+	if (figure.to === undefined && !canGrow(to)) to -= tickEvery;
+	while ((to - from) / tickEvery < fewestIntervals) {
+		const canDown = figure.from === undefined && canGrow(from - tickEvery);
+		const canUp = figure.to === undefined && canGrow(to + tickEvery);
+		if (!canDown && !canUp) break;
+		// The side that reaches less far from zero grows, so that short lines end up even about zero.
+		if (canDown && (!canUp || Math.abs(from) < Math.abs(to))) from -= tickEvery;
+		else to += tickEvery;
+	}
+	return { from, to, tickEvery };
+}
