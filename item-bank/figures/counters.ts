@@ -1,6 +1,6 @@
 import type { MarkupElement } from '../markup/tree.ts';
 import type { CounterSign, CountersFigure } from '../types.ts';
-import { counterMarks, counterSize, crossMarks, drawSheet, type FigureDrawing, frameMark } from './marks.ts';
+import { counterMarks, counterSize, crossedCounterMarks, drawSheet, type FigureDrawing, frameMark } from './marks.ts';
 
 const pitch = 42;
 const rowPitch = 38;
@@ -98,8 +98,7 @@ function drawSet(set: CounterSet, left: number, top: number, ringed: number): Ma
 	for (const [sign, count, crossed] of rows) {
 		for (let index = 0; index < count; index += 1) {
 			const [x, y] = place(sign, index);
-			marks.push(...counterMarks(sign, x, y));
-			if (index >= count - crossed) marks.push(...crossMarks(x, y));
+			marks.push(...(index >= count - crossed ? crossedCounterMarks(sign, x, y) : counterMarks(sign, x, y)));
 		}
 	}
 	return marks;

@@ -26,13 +26,14 @@ export function describeCounterGroups(figure: CounterGroupsFigure): string {
 }
 
 function describeRows(set: CounterSet): readonly string[] {
-	const wrapped = blocksOf(set) > 1 ? `, in rows of up to ${columnsOf(set)}` : '';
-	if (set.minus === 0) return [`One kind of counter: ${countOf(set.plus, 'plus')}${wrapped}.`];
-	if (set.plus === 0) return [`One kind of counter: ${countOf(set.minus, 'minus')}${wrapped}.`];
-	if (blocksOf(set) === 1) {
-		return [`Top row: ${countOf(set.plus, 'plus')}.`, `Bottom row: ${countOf(set.minus, 'minus')}.`];
+	const isWrapped = blocksOf(set) > 1;
+	if (set.plus === 0 || set.minus === 0) {
+		const all = set.minus === 0 ? countOf(set.plus, 'plus') : countOf(set.minus, 'minus');
+		return [isWrapped ? `${all}, in rows of ${columnsOf(set)}.` : `One row: ${all}.`];
 	}
-	return [`${countOf(set.plus, 'plus')} above ${countOf(set.minus, 'minus')}${wrapped}, plus above minus.`];
+	const [plus, minus] = [countOf(set.plus, 'plus'), countOf(set.minus, 'minus')];
+	if (isWrapped) return [`${plus} and ${minus}, in rows of ${columnsOf(set)}, each row of plus above a row of minus.`];
+	return [`Top row: ${plus}.`, `Bottom row: ${minus}.`];
 }
 
 function describeCrossed(starting: CounterSet, added: CounterSet): readonly string[] {

@@ -60,23 +60,23 @@ export function roundPx(value: number): number {
 	return Math.round(value * 100) / 100 + 0;
 }
 
-/** A line of the given stroke width in ink. */
+/** A line of the given stroke width, in ink unless told otherwise. */
 export function lineMark(
 	x1: number,
 	y1: number,
 	x2: number,
 	y2: number,
 	strokeWidth: number,
-	dash?: string,
+	options: { readonly stroke?: string; readonly dash?: string } = {},
 ): MarkupElement {
 	return element('line', {
 		x1: roundPx(x1),
 		y1: roundPx(y1),
 		x2: roundPx(x2),
 		y2: roundPx(y2),
-		stroke: ink,
+		stroke: options.stroke ?? ink,
 		'stroke-width': strokeWidth,
-		'stroke-dasharray': dash,
+		'stroke-dasharray': options.dash,
 	});
 }
 
@@ -125,42 +125,43 @@ export function labelBox(label: Label): Box {
 /** A patch of paper under a label, which keeps lines off its letters. */
 export function clearingMark(label: Label): MarkupElement {
 	const box = labelBox(label);
-	const [x, y] = [roundPx(box.x - 2), roundPx(box.y - 2)];
-	return element('rect', { x, y, width: roundPx(box.width + 4), height: roundPx(box.height + 4), fill: paper });
+	const [x, y] = [roundPx(box.x - 4), roundPx(box.y - 4)];
+	return element('rect', { x, y, width: roundPx(box.width + 8), height: roundPx(box.height + 8), fill: paper });
 }
 
 /** A counter centred at x, y: plus is a filled disc with a light sign, minus an outlined disc with a dark sign. */
 export function counterMarks(sign: CounterSign, x: number, y: number): readonly MarkupElement[] {
-	if (sign === 'plus') {
-		return [
-			element('circle', { cx: x, cy: y, r: radius, fill: ink }),
-			element('rect', { x: x - 7, y: y - 1.5, width: 14, height: 3, fill: paper }),
-			element('rect', { x: x - 1.5, y: y - 7, width: 3, height: 14, fill: paper }),
-		];
-	}
-	return [
-		element('circle', { cx: x, cy: y, r: radius - 1, fill: paper, stroke: ink, 'stroke-width': 2 }),
-		element('rect', { x: x - 7, y: y - 1.5, width: 14, height: 3, fill: ink }),
-	];
+	return [discMark(sign, x, y), ...signMarks(sign, x, y)];
 }
 
-/** A diagonal cross over a counter centred at x, y; cased in paper so that it shows on a dark disc too. */
-export function crossMarks(x: number, y: number): readonly MarkupElement[] {
+/**
+ * A counter crossed out from corner to corner. On a dark disc the cross is cased in paper; it runs behind the sign so
+ * that what was taken away can still be read.
+ */
+export function crossedCounterMarks(sign: CounterSign, x: number, y: number): readonly MarkupElement[] {
 	const reach = radius + 2;
-	const strokes = [
-		[paper, 7],
-		[ink, 3],
-	] as const;
-	return strokes.flatMap(([stroke, width]) =>
-		[-1, 1].map((slope) =>
-			element('line', {
-				x1: x - reach,
-				y1: y - slope * reach,
-				x2: x + reach,
-				y2: y + slope * reach,
-				stroke,
-				'stroke-width': width,
-			}),
-		),
-	);
+	const cross = [-1, 1].map((slope) => [x - reach, y - slope * reach, x + reach, y + slope * reach] as const);
+	const casing = sign === 'plus' ? cross.map((ends) => lineMark(...ends, 6, { stroke: paper })) : [];
+	const strokes = cross.map((ends) => lineMark(...ends, 2.5));
+	const ground = sign === 'plus' ? ink : paper;
+	const backing = barsOf(sign).map(([width, height]) => barMark(x, y, width + 4, height + 4, ground));
+	return [discMark(sign, x, y), ...casing, ...strokes, ...backing, ...signMarks(sign, x, y)];
+}
+
+function discMark(sign: CounterSign, x: number, y: number): MarkupElement {
+	if (sign === 'plus') return element('circle', { cx: x, cy: y, r: radius, fill: ink });
+	return element('circle', { cx: x, cy: y, r: radius - 1, fill: paper, stroke: ink, 'stroke-width': 2 });
+}
+
+function signMarks(sign: CounterSign, x: number, y: number): readonly MarkupElement[] {
+	return barsOf(sign).map(([width, height]) => barMark(x, y, width, height, sign === 'plus' ? paper : ink));
+}
+
+function barsOf(sign: CounterSign): readonly (readonly [number, number])[] {
+	const across = [15, 3] as const;
+	return sign === 'plus' ? [across, [3, 15]] : [across];
+}
+
+function barMark(x: number, y: number, width: number, height: number, fill: string): MarkupElement {
+	return element('rect', { x: x - width / 2, y: y - height / 2, width, height, fill });
 }

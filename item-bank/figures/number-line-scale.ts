@@ -12,7 +12,10 @@ export interface NumberLineScale extends NumberLineWindow {
 }
 
 const longestHorizontal = 612;
+const widestSpacing = 48;
 const longestVertical = 480;
+/** Px between neighbouring numbers: less, and a minus could be read as joining them. */
+const labelGap = 8;
 const niceSteps = [1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000, 2000];
 const multiples = [1, 2, 4, 5, 10, 20, 50, 100];
 
@@ -23,12 +26,24 @@ export function layScale(figure: NumberLineFigure): NumberLineScale {
 	const intervals = Math.max(1, Math.floor((to - from) / tickEvery));
 	const ticks = Array.from({ length: intervals + 1 }, (_, index) => from + index * tickEvery);
 	const { orientation } = figure;
-	const spacing =
-		orientation === 'horizontal'
-			? Math.max(4, Math.min(48, Math.floor(longestHorizontal / intervals)))
-			: Math.max(4, Math.min(36, Math.floor(longestVertical / intervals)));
+	const spacing = Math.max(
+		4,
+		orientation === 'horizontal' ? flatSpacing(window, intervals) : uprightSpacing(intervals),
+	);
 	const bare = { ...window, orientation, spacing, ticks, labelled: [] };
 	return { ...bare, labelled: chooseLabels(figure, bare) };
+}
+
+function flatSpacing(window: NumberLineWindow, intervals: number): number {
+	const ends = [window.from, window.to].map((end) => textWidth(writeNumber(end), textSize));
+	return Math.min(
+		Math.max(widestSpacing, ...ends.map((end) => Math.ceil(end) + 14)),
+		Math.floor(longestHorizontal / intervals),
+	);
+}
+
+function uprightSpacing(intervals: number): number {
+	return Math.min(36, Math.floor(longestVertical / intervals));
 }
 
 /** Px from the smallest tick to a value. */
@@ -47,7 +62,7 @@ export function standClear(scale: NumberLineScale, values: readonly number[]): b
 
 function roomBetween(scale: NumberLineScale, a: number, b: number): number {
 	if (scale.orientation === 'vertical') return textSize + 2;
-	return (textWidth(writeNumber(a), textSize) + textWidth(writeNumber(b), textSize)) / 2 + 4;
+	return (textWidth(writeNumber(a), textSize) + textWidth(writeNumber(b), textSize)) / 2 + labelGap;
 }
 
 function chooseLabels(figure: NumberLineFigure, scale: NumberLineScale): readonly number[] {

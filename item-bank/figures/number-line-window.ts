@@ -39,14 +39,14 @@ function fits(window: NumberLineWindow, values: readonly number[]): boolean {
 }
 
 function pickWindow(figure: NumberLineFigure, values: readonly number[]): NumberLineWindow {
-	if (figure.tickEvery !== undefined) return windowWith(figure, values, figure.tickEvery);
+	if (figure.tickEvery !== undefined) return growWindow(figure, windowWith(figure, values, figure.tickEvery));
 	const all = steps.map((step) => windowWith(figure, values, step));
 	const narrow = all.filter((window) => intervalsOf(window) <= mostIntervals && isWhole(window));
 	const exact = narrow.filter((window) => fits(window, values));
 	const [first] = exact;
-	if (first?.tickEvery === 1) return first;
 	const roomy = exact.findLast((window) => intervalsOf(window) >= fewestIntervals);
-	return roomy ?? first ?? narrow[0] ?? windowWith(figure, values, figure.from === undefined ? 500 : 1);
+	const chosen = first?.tickEvery === 1 ? first : (roomy ?? first ?? narrow[0] ?? all[0]);
+	return growWindow(figure, chosen ?? windowWith(figure, values, 1));
 }
 
 function intervalsOf(window: NumberLineWindow): number {
@@ -54,27 +54,36 @@ function intervalsOf(window: NumberLineWindow): number {
 }
 
 function isWhole(window: NumberLineWindow): boolean {
-	return (
-		Number.isInteger(intervalsOf(window)) && (window.from > 0 || window.to < 0 || window.from % window.tickEvery === 0)
-	);
+	const meetsZero = window.from > 0 || window.to < 0 || window.from % window.tickEvery === 0;
+	return Number.isInteger(intervalsOf(window)) && meetsZero;
 }
 
+/** The values and one tick beyond them on either side, where the figure does not say. */
 function windowWith(figure: NumberLineFigure, values: readonly number[], tickEvery: number): NumberLineWindow {
 	const anchor = figure.from ?? figure.to ?? 0;
 	const down = (value: number) => anchor + Math.floor((value - anchor) / tickEvery) * tickEvery;
 	const up = (value: number) => anchor + Math.ceil((value - anchor) / tickEvery) * tickEvery;
-	let from = figure.from ?? down(Math.min(...values)) - tickEvery;
-	let to = figure.to ?? up(Math.max(...values)) + tickEvery;
-	const canGrow = (next: number) => Math.abs(next) <= farthest;
-	if (figure.from === undefined && !canGrow(from)) from += tickEvery;
-	if (figure.to === undefined && !canGrow(to)) to -= tickEvery;
+	const lowest = down(Math.min(...values));
+	const highest = up(Math.max(...values));
+	const from = figure.from ?? (canReach(lowest - tickEvery) ? lowest - tickEvery : lowest);
+	const to = figure.to ?? (canReach(highest + tickEvery) ? highest + tickEvery : highest);
+	return { from, to, tickEvery };
+}
+
+/** Adds ticks until there are ten steps, on the side that reaches less far, so that short lines end up even about zero. */
+function growWindow(figure: NumberLineFigure, window: NumberLineWindow): NumberLineWindow {
+	const { tickEvery } = window;
+	let { from, to } = window;
 	while ((to - from) / tickEvery < fewestIntervals) {
-		const canDown = figure.from === undefined && canGrow(from - tickEvery);
-		const canUp = figure.to === undefined && canGrow(to + tickEvery);
+		const canDown = figure.from === undefined && canReach(from - tickEvery);
+		const canUp = figure.to === undefined && canReach(to + tickEvery);
 		if (!canDown && !canUp) break;
-		// The side that reaches less far from zero grows, so that short lines end up even about zero.
 		if (canDown && (!canUp || Math.abs(from) < Math.abs(to))) from -= tickEvery;
 		else to += tickEvery;
 	}
 	return { from, to, tickEvery };
+}
+
+function canReach(value: number): boolean {
+	return Math.abs(value) <= farthest;
 }

@@ -45,7 +45,7 @@ export function drawNumberLine(figure: NumberLineFigure): FigureDrawing {
 	const widest = Math.max(0, ...scale.labelled.map((value) => textWidth(writeNumber(value), textSize)));
 	const behind = scale.labelled.length === 0 ? zeroTick : zeroTick + labelGap + (isFlat ? letterHeight : widest);
 	const levels = levelsOf(figure, isFlat);
-	const beyond = levels.at(-1) ?? (figure.points?.some((point) => point.label) ? 30 : zeroTick);
+	const beyond = levels.at(-1) ?? (figure.points?.some((point) => point.label) ? 31 : zeroTick);
 	const labelRoom = arrows.length > 0 ? arrowLabelRoom(figure, isFlat) : 0;
 	const across = behind + beyond + labelRoom + 2 * margin;
 	const along = length + 2 * (overhang + margin);
@@ -62,7 +62,7 @@ export function drawNumberLine(figure: NumberLineFigure): FigureDrawing {
 
 /** How far from the line each arrow runs, px. */
 function levelsOf(figure: NumberLineFigure, isFlat: boolean): readonly number[] {
-	const nearest = figure.points?.some((point) => point.label) ? 44 : 26;
+	const nearest = figure.points?.some((point) => point.label) ? 46 : 26;
 	const step = 20 + arrowLabelRoom(figure, isFlat);
 	return (figure.arrows ?? []).map((_, index) => nearest + index * step);
 }
@@ -127,7 +127,7 @@ function pointMarks(figure: NumberLineFigure, scale: NumberLineScale, place: Pla
 		const at = offsetOf(scale, point.at);
 		const mark = dot(place, at, 0, pointRadius);
 		if (point.label === undefined) return [mark];
-		const [x, y] = place(at, pointRadius + 8);
+		const [x, y] = place(at, pointRadius + 9);
 		const isFlat = scale.orientation === 'horizontal';
 		const label: Label = isFlat
 			? { text: point.label, x, y, anchor: 'middle' }
@@ -143,7 +143,7 @@ function straight(
 	width: number,
 	dash?: string,
 ): MarkupElement {
-	return lineMark(...place(...from), ...place(...to), width, dash);
+	return lineMark(...place(...from), ...place(...to), width, dash === undefined ? {} : { dash });
 }
 
 function head(place: Place, tip: number, away: number, direction: number, length: number, half: number): MarkupElement {
