@@ -1,6 +1,10 @@
 // Generated from schemas/json by `npm run types`. Edit the schemas, not this file.
 
 /**
+ * Everything wrong with a piece of content, in a stable order.
+ */
+export type ProblemList = readonly ProblemEntry[];
+/**
  * A figure as a model, never as a picture: what is drawn follows from these numbers alone.
  */
 export type Figure = CountersFigure | CounterGroupsFigure | NumberLineFigure;
@@ -52,10 +56,61 @@ export type Alignments = readonly Alignment[];
  */
 export type Tags = readonly string[];
 /**
+ * The newest version of every form, by title.
+ */
+export type FormList = readonly FormSummary[];
+/**
+ * Frameworks the bank knows.
+ */
+export type FrameworkList = readonly FrameworkEntry[];
+/**
  * What a student did with one item.
  */
 export type ItemResponse = ChoiceResponse | GridResponse | EntryResponse;
 
+/**
+ * The one shape of every error the service answers with.
+ */
+export interface ErrorReport {
+	/**
+	 * Permanent, listed in DEVELOPERS.md.
+	 */
+	readonly code: string;
+	readonly message: string;
+	readonly problems: ProblemList;
+}
+export interface ProblemEntry {
+	/**
+	 * Permanent, listed in DEVELOPERS.md.
+	 */
+	readonly code: string;
+	/**
+	 * JSON pointer into the checked document, empty for the whole of it.
+	 */
+	readonly path: string;
+	readonly message: string;
+}
+/**
+ * How to take a form out as a QTI package.
+ */
+export interface ExportOrder {
+	/**
+	 * The newest when left out.
+	 */
+	readonly version?: number;
+	readonly as: 'qti-2.1' | 'qti-2.2';
+	/**
+	 * png when left out.
+	 */
+	readonly images?: 'png' | 'svg';
+}
+/**
+ * A figure drawn, and described in words.
+ */
+export interface FigureDrawing {
+	readonly svg: string;
+	readonly description: string;
+}
 /**
  * A row of plus counters above a row of minus counters. Pairs can be ringed, zero pairs can be added beside the starting set, counters can be crossed out as taken away.
  */
@@ -139,6 +194,13 @@ export interface LinePoint {
 	readonly label?: string;
 }
 /**
+ * A new form; without an id the bank chooses one.
+ */
+export interface FormCreation {
+	readonly id?: string;
+	readonly form: Form;
+}
+/**
  * One test: ordered items in sections, each at a fixed version. The bank adds id and version.
  */
 export interface Form {
@@ -166,42 +228,32 @@ export interface FormItem {
 	readonly points?: number;
 }
 /**
- * The rules of one signed answer grid.
+ * A version of a form, its items, and when it was given.
  */
-export interface GridProfile {
-	readonly id: string;
-	readonly name: string;
-	readonly digitColumns: number;
+export interface FormDetails {
+	readonly record: FormEntry;
 	/**
-	 * none: digits only; first: the first column holds only a sign; floating: one more column than digits, and the sign stands directly before the first digit in any column.
+	 * In form order.
 	 */
-	readonly signColumn: 'none' | 'first' | 'floating';
-	/**
-	 * @maxItems 2
-	 */
-	readonly symbols: readonly ('-' | '+')[];
-	readonly placement: 'any' | 'left-when-negative';
-	/**
-	 * Whether zeros before the first digit are refused or ignored.
-	 */
-	readonly zeros: 'strict' | 'lenient';
-	/**
-	 * Where each rule was found.
-	 *
-	 * @minItems 1
-	 */
-	readonly basis: readonly string[];
+	readonly items: readonly ItemEntry[];
+	readonly givings: readonly FormGiving[];
 }
 /**
- * A class group: student codes only, never names.
+ * One version of a form with its place in the bank.
  */
-export interface Group {
-	readonly name: string;
-	readonly grade?: string;
-	/**
-	 * @maxItems 500
-	 */
-	readonly studentCodes: readonly string[];
+export interface FormEntry {
+	readonly id: string;
+	readonly version: number;
+	readonly form: Form;
+}
+/**
+ * One version of an item with its place in the bank.
+ */
+export interface ItemEntry {
+	readonly id: string;
+	readonly version: number;
+	readonly status: 'draft' | 'approved' | 'retired';
+	readonly item: Item;
 }
 export interface ChoiceItem {
 	readonly kind: 'choice';
@@ -388,6 +440,270 @@ export interface GriddedItem {
 	readonly tags?: Tags;
 }
 /**
+ * That a version of a form was given to a group on a day.
+ */
+export interface FormGiving {
+	readonly version: number;
+	readonly group: string;
+	/**
+	 * ISO 8601 calendar date.
+	 */
+	readonly date: string;
+}
+export interface FormSummary {
+	readonly id: string;
+	readonly version: number;
+	readonly title: string;
+	/**
+	 * Number of items.
+	 */
+	readonly items: number;
+	/**
+	 * How often any version was given.
+	 */
+	readonly givings: number;
+}
+/**
+ * A changed form, and the version that was changed.
+ */
+export interface FormRevision {
+	readonly baseVersion: number;
+	readonly form: Form;
+}
+export interface FrameworkEntry {
+	readonly framework: string;
+	readonly edition: string;
+	readonly name: string;
+	/**
+	 * ISO 3166.
+	 */
+	readonly place: string;
+	readonly note?: string;
+	readonly standards: number;
+}
+/**
+ * The rules of one signed answer grid.
+ */
+export interface GridProfile {
+	readonly id: string;
+	readonly name: string;
+	readonly digitColumns: number;
+	/**
+	 * none: digits only; first: the first column holds only a sign; floating: one more column than digits, and the sign stands directly before the first digit in any column.
+	 */
+	readonly signColumn: 'none' | 'first' | 'floating';
+	/**
+	 * @maxItems 2
+	 */
+	readonly symbols: readonly ('-' | '+')[];
+	readonly placement: 'any' | 'left-when-negative';
+	/**
+	 * Whether zeros before the first digit are refused or ignored.
+	 */
+	readonly zeros: 'strict' | 'lenient';
+	/**
+	 * Where each rule was found.
+	 *
+	 * @minItems 1
+	 */
+	readonly basis: readonly string[];
+}
+/**
+ * A new class group; without an id the bank chooses one.
+ */
+export interface GroupCreation {
+	readonly id?: string;
+	readonly group: Group;
+}
+/**
+ * A class group: student codes only, never names.
+ */
+export interface Group {
+	readonly name: string;
+	readonly grade?: string;
+	/**
+	 * @maxItems 500
+	 */
+	readonly studentCodes: readonly string[];
+}
+/**
+ * A class group with its place in the bank.
+ */
+export interface GroupEntry {
+	readonly id: string;
+	readonly group: Group;
+}
+/**
+ * That the service answers.
+ */
+export interface Health {
+	readonly status: 'ok';
+}
+/**
+ * A new item; without an id the bank chooses one.
+ */
+export interface ItemCreation {
+	readonly id?: string;
+	readonly item: Item;
+}
+/**
+ * What the bank computes of an item: what speaks against approval, the key, and the worked steps of its expression.
+ */
+export interface ItemFindings {
+	readonly problems: ProblemList;
+	readonly key?: OptionsKey | ValueKey;
+	/**
+	 * The worked solution, one line a step.
+	 */
+	readonly steps?: readonly string[];
+}
+export interface OptionsKey {
+	readonly kind: 'options';
+	readonly options: readonly string[];
+}
+export interface ValueKey {
+	readonly kind: 'value';
+	readonly value: number;
+}
+/**
+ * Every version of an item, newest first, and what was done when.
+ */
+export interface ItemHistory {
+	readonly id: string;
+	readonly versions: readonly ItemVersion[];
+	readonly happenings: readonly Happening[];
+}
+export interface ItemVersion {
+	readonly version: number;
+	readonly status: 'draft' | 'approved' | 'retired';
+	readonly createdAt: string;
+	readonly name: string;
+}
+export interface Happening {
+	readonly what: 'created' | 'revised' | 'approved' | 'retired' | 'given';
+	readonly version?: number;
+	/**
+	 * ISO 8601, UTC.
+	 */
+	readonly at: string;
+}
+/**
+ * One page of what was found, the number of all that fit, and counts per value.
+ */
+export interface ItemPage {
+	readonly items: readonly ItemEntry[];
+	readonly total: number;
+	/**
+	 * Cursor of the next page, if there is one.
+	 */
+	readonly next?: string;
+	readonly facets?: ItemFacets;
+}
+/**
+ * Counts per value; each field is counted as if it had not been asked for.
+ */
+export interface ItemFacets {
+	readonly model: readonly FacetCount[];
+	readonly kind: readonly FacetCount[];
+	readonly dok: readonly FacetCount[];
+	readonly status: readonly FacetCount[];
+	readonly points: readonly FacetCount[];
+	readonly setting: readonly FacetCount[];
+	readonly role: readonly FacetCount[];
+	/**
+	 * Standards of the framework asked for.
+	 */
+	readonly code?: readonly FacetCount[];
+}
+export interface FacetCount {
+	readonly value: string | number;
+	readonly count: number;
+}
+/**
+ * What to look for. Values of one field are alternatives; different fields have to hold together.
+ */
+export interface ItemQuery {
+	/**
+	 * With edition and code: the standard. With edition alone: the framework whose standards are counted.
+	 */
+	readonly framework?: string;
+	readonly edition?: string;
+	/**
+	 * In any spelling the framework is known by.
+	 */
+	readonly code?: string;
+	/**
+	 * Also the standards below the code.
+	 */
+	readonly below?: boolean;
+	/**
+	 * lead (when left out): items counted under the standard, as on the board; any: every item aligned to it.
+	 */
+	readonly alignment?: 'lead' | 'any';
+	/**
+	 * @maxItems 20
+	 */
+	readonly model?: readonly ModelType[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly kind?: readonly ('choice' | 'multiple-choice' | 'gridded')[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly dok?: readonly number[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly status?: readonly ('draft' | 'approved' | 'retired')[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly points?: readonly number[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly setting?: readonly string[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly role?: readonly ('position' | 'change' | 'total-distance' | 'comparison')[];
+	/**
+	 * Words that all have to be there; the last may go on; text between double quotes as it stands.
+	 */
+	readonly text?: string;
+	/**
+	 * added (when left out): as they came into the bank; changed: latest first.
+	 */
+	readonly sort?: 'added' | 'name' | 'changed';
+	/**
+	 * 25 when left out.
+	 */
+	readonly limit?: number;
+	/**
+	 * The "next" of the page before.
+	 */
+	readonly cursor?: string;
+	/**
+	 * false leaves the counts per value out, which is quicker.
+	 */
+	readonly facets?: boolean;
+}
+/**
+ * A changed item, and the version that was changed.
+ */
+export interface ItemRevision {
+	readonly baseVersion: number;
+	readonly item: Item;
+}
+/**
+ * A kept version, and what still speaks against approving it.
+ */
+export interface ItemSaved {
+	readonly record: ItemEntry;
+	readonly problems: ProblemList;
+}
+/**
  * Options marked; none is an omission. Answers choice and multiple choice.
  */
 export interface ChoiceResponse {
@@ -413,4 +729,39 @@ export interface GridResponse {
 export interface EntryResponse {
 	readonly kind: 'entry';
 	readonly text: string;
+}
+/**
+ * Approved items of one framework per standard and model type; an item counts once, under its lead alignment.
+ */
+export interface Supply {
+	readonly framework: string;
+	readonly edition: string;
+	readonly name: string;
+	readonly standards: readonly StandardSupply[];
+}
+export interface StandardSupply {
+	readonly code: string;
+	readonly parent?: string;
+	readonly heading?: string;
+	readonly grade: string;
+	/**
+	 * Our paraphrase.
+	 */
+	readonly statement: string;
+	readonly label?: string;
+	readonly source: string;
+	readonly total: number;
+	readonly supply: {
+		readonly symbols: number;
+		readonly counters: number;
+		readonly 'number-line': number;
+		readonly story: number;
+		readonly table: number;
+	};
+}
+/**
+ * Names one version.
+ */
+export interface VersionChoice {
+	readonly version: number;
 }

@@ -1,0 +1,343 @@
+import type { Kysely } from 'kysely';
+import type { ItemRecord, ItemStatus } from '../../item-bank/items/record.ts';
+import type { Problem } from '../../item-bank/problem.ts';
+import type { Item, ItemHistory } from '../../item-bank/types.ts';
+import { examineItem } from './content-rules.ts';
+import { addStanding, changeStanding, dropStanding, insertInto } from './standing-index.ts';
+import type { StoreContext } from './store-context.ts';
+import {
+	ContentRefusedError,
+	IdTakenError,
+	ItemNotApprovableError,
+	NotFoundError,
+	StatusRefusedError,
+	VersionConflictError,
+} from './store-errors.ts';
+import type { Tables } from './tables.ts';
+
+/** A new item, with an id of the caller's choice or one of the bank's. */
+export interface NewItem {
+	readonly id?: string;
+	readonly item: Item;
+}
+
+/** A kept version, and what still speaks against approving it. */
+export interface SavedItem {
+	readonly record: ItemRecord;
+	readonly problems: readonly Problem[];
+}
+
+/**
+ * Items as immutable versions. Status belongs to a version: a new or revised item is a draft; approving a version retires
+ * the approved one before it, so that an item has at most one approved version; revising an approved item leaves that
+ * version approved, in supply and in forms until the new draft is approved. Retired versions stay readable.
+ */
+export interface ItemStore {
+	/** Keeps a new draft. Throws ContentRefusedError, IdTakenError. */
+	create(entry: NewItem): Promise<SavedItem>;
+	/** Keeps many new drafts (or approved items) in one transaction, all or none. Throws ContentRefusedError with the place in the list in each path, IdTakenError, ItemNotApprovableError. */
+	createMany(entries: readonly NewItem[], status?: 'draft' | 'approved'): Promise<readonly ItemRecord[]>;
+	/** Keeps a new draft version based on the newest one. Throws NotFoundError, VersionConflictError, ContentRefusedError. */
+	revise(id: string, baseVersion: number, item: Item): Promise<SavedItem>;
+	/** Approves a draft version. Throws NotFoundError, StatusRefusedError, ItemNotApprovableError. */
+	approve(id: string, version: number): Promise<ItemRecord>;
+	/** Retires a draft or approved version. Throws NotFoundError, StatusRefusedError. */
+	retire(id: string, version: number): Promise<ItemRecord>;
+	/** One version, the newest when none is named. Throws NotFoundError. */
+	get(id: string, version?: number): Promise<ItemRecord>;
+	/** Versions in the order asked for; those the bank does not have are left out. */
+	getMany(wanted: readonly { readonly id: string; readonly version: number }[]): Promise<readonly ItemRecord[]>;
+	/** Versions, newest first, and what was done. Throws NotFoundError. */
+	history(id: string): Promise<ItemHistory>;
+	/** Number of items, whatever their status. */
+	count(): Promise<number>;
+}
+
+/** Items kept in the tables of a store. */
+export function createItemStore(context: StoreContext): ItemStore {
+	const { kysely, clock, newId } = context;
+	const write = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> => kysely.transaction().execute(work);
+
+	return {
+		async create({ id = newId(), item }) {
+			const { refusals, problems } = examineItem(item);
+			if (refusals.length > 0) throw new ContentRefusedError('item', refusals);
+			const record: ItemRecord = { id, version: 1, status: 'draft', item };
+			await write((db) => addItems(db, [record], clock().toISOString()));
+			return { record, problems };
+		},
+
+		async createMany(entries, status = 'draft') {
+			const refusals = entries.flatMap(({ item }, index) => {
+				const findings = examineItem(item);
+				return (status === 'approved' ? findings.problems : findings.refusals).map((problem) => ({
+					...problem,
+					path: `/${index}/item${problem.path}`,
+				}));
+			});
+			if (refusals.length > 0) throw new ContentRefusedError('item', refusals.slice(0, 100));
+			const records = entries.map(({ id = newId(), item }): ItemRecord => ({ id, version: 1, status, item }));
+			await write((db) => addItems(db, records, clock().toISOString()));
+			return records;
+		},
+
+		async revise(id, baseVersion, item) {
+			const { refusals, problems } = examineItem(item);
+			if (refusals.length > 0) throw new ContentRefusedError('item', refusals);
+			const record = await write(async (db) => {
+				const row = await getItemRow(db, id);
+				if (row.newest_version !== baseVersion) {
+					throw new VersionConflictError('item', id, baseVersion, row.newest_version);
+				}
+				const revised: ItemRecord = { id, version: baseVersion + 1, status: 'draft', item };
+				const now = clock().toISOString();
+				await addVersions(db, [revised], now);
+				await db.updateTable('items').set({ newest_version: revised.version }).where('id', '=', id).execute();
+				if (row.approved_version !== baseVersion) await dropStanding(db, id, [baseVersion]);
+				await addStanding(db, [revised], now);
+				await addHappening(db, id, revised.version, 'revised', now);
+				return revised;
+			});
+			return { record, problems };
+		},
+
+		approve(id, version) {
+			return write(async (db) => {
+				const row = await getItemRow(db, id);
+				const draft = await getRecord(db, id, version);
+				if (draft.status !== 'draft') throw new StatusRefusedError(id, version, draft.status, 'approved');
+				const { problems } = examineItem(draft.item);
+				if (problems.length > 0) throw new ItemNotApprovableError(id, version, problems);
+				const now = clock().toISOString();
+				if (row.approved_version !== null) {
+					await setStatus(db, id, row.approved_version, 'retired');
+					await addHappening(db, id, row.approved_version, 'retired', now);
+				}
+				await setStatus(db, id, version, 'approved');
+				await db.updateTable('items').set({ approved_version: version }).where('id', '=', id).execute();
+				await addHappening(db, id, version, 'approved', now);
+				return restand(db, id, now, version);
+			});
+		},
+
+		retire(id, version) {
+			return write(async (db) => {
+				const row = await getItemRow(db, id);
+				const record = await getRecord(db, id, version);
+				if (record.status === 'retired') throw new StatusRefusedError(id, version, record.status, 'retired');
+				const now = clock().toISOString();
+				await setStatus(db, id, version, 'retired');
+				if (row.approved_version === version) {
+					await db.updateTable('items').set({ approved_version: null }).where('id', '=', id).execute();
+				}
+				await addHappening(db, id, version, 'retired', now);
+				return restand(db, id, now, version);
+			});
+		},
+
+		async get(id, version) {
+			return kysely
+				.transaction()
+				.setAccessMode('read only')
+				.execute(async (db) => {
+					const chosen = version ?? (await getItemRow(db, id)).newest_version;
+					return getRecord(db, id, chosen);
+				});
+		},
+
+		async getMany(wanted) {
+			return kysely
+				.transaction()
+				.setAccessMode('read only')
+				.execute((db) => readRecords(db, wanted));
+		},
+
+		async history(id) {
+			return kysely
+				.transaction()
+				.setAccessMode('read only')
+				.execute(async (db) => {
+					await getItemRow(db, id);
+					const versions = await db
+						.selectFrom('item_versions')
+						.select(['version', 'status', 'document', 'created_at'])
+						.where('item_id', '=', id)
+						.orderBy('version', 'desc')
+						.execute();
+					const happenings = await db
+						.selectFrom('happenings')
+						.select(['what', 'version', 'at'])
+						.where('subject', '=', 'item')
+						.where('subject_id', '=', id)
+						.orderBy('id', 'desc')
+						.execute();
+					return {
+						id,
+						versions: versions.map(({ version, status, document, created_at }) => ({
+							version,
+							status,
+							createdAt: created_at,
+							name: readItem(document).name,
+						})),
+						happenings: happenings.map(({ what, version, at }) => ({
+							what: what as ItemHistory['happenings'][number]['what'],
+							...(version === null ? {} : { version }),
+							at,
+						})),
+					};
+				});
+		},
+
+		async count() {
+			const row = await kysely
+				.selectFrom('items')
+				.select((build) => build.fn.countAll<number>().as('count'))
+				.executeTakeFirstOrThrow();
+			return row.count;
+		},
+	};
+}
+
+/** Records of the versions the bank has, in the order asked for. */
+export async function readRecords(
+	db: Kysely<Tables>,
+	wanted: readonly { readonly id: string; readonly version: number }[],
+): Promise<readonly ItemRecord[]> {
+	const found = new Map<string, ItemRecord>();
+	for (let start = 0; start < wanted.length; start += 500) {
+		const ids = wanted.slice(start, start + 500).map(({ id }) => id);
+		const rows = await db
+			.selectFrom('item_versions')
+			.select(['item_id', 'version', 'status', 'document'])
+			.where('item_id', 'in', ids)
+			.execute();
+		for (const { item_id: id, version, status, document } of rows) {
+			found.set(`${id} ${version}`, { id, version, status, item: readItem(document) });
+		}
+	}
+	return wanted.flatMap(({ id, version }) => found.get(`${id} ${version}`) ?? []);
+}
+
+/** A stored document as the item it was written from. */
+export function readItem(document: string): Item {
+	return JSON.parse(document) as Item;
+}
+
+async function addItems(db: Kysely<Tables>, records: readonly ItemRecord[], now: string): Promise<void> {
+	const taken = await findTaken(db, records);
+	if (taken !== undefined) throw new IdTakenError('item', taken);
+	await insertInto(
+		records.map(({ id, status }) => ({
+			id,
+			newest_version: 1,
+			approved_version: status === 'approved' ? 1 : null,
+			created_at: now,
+		})),
+		(values) => db.insertInto('items').values(values).execute(),
+	);
+	await addVersions(db, records, now);
+	await addStanding(db, records, now);
+	await insertInto(
+		records.flatMap(({ id, status }) =>
+			(status === 'approved' ? ['created', 'approved'] : ['created']).map((what) => ({
+				subject: 'item',
+				subject_id: id,
+				version: 1,
+				what,
+				at: now,
+				by: null,
+			})),
+		),
+		(values) => db.insertInto('happenings').values(values).execute(),
+	);
+}
+
+async function findTaken(db: Kysely<Tables>, records: readonly ItemRecord[]): Promise<string | undefined> {
+	const seen = new Set<string>();
+	for (const { id } of records) {
+		if (seen.has(id)) return id;
+		seen.add(id);
+	}
+	for (let start = 0; start < records.length; start += 500) {
+		const ids = records.slice(start, start + 500).map(({ id }) => id);
+		const row = await db.selectFrom('items').select('id').where('id', 'in', ids).executeTakeFirst();
+		if (row) return row.id;
+	}
+	return undefined;
+}
+
+function addVersions(db: Kysely<Tables>, records: readonly ItemRecord[], now: string): Promise<void> {
+	return insertInto(
+		records.map(({ id, version, status, item }) => ({
+			item_id: id,
+			version,
+			status,
+			document: JSON.stringify(item),
+			created_at: now,
+			created_by: null,
+		})),
+		(values) => db.insertInto('item_versions').values(values).execute(),
+	);
+}
+
+/** Brings the search in step with the versions that stand: the newest, and the approved one. Returns the named version. */
+async function restand(db: Kysely<Tables>, id: string, now: string, version: number): Promise<ItemRecord> {
+	const row = await getItemRow(db, id);
+	const wanted = new Set([row.approved_version ?? row.newest_version, row.newest_version]);
+	const rows = await db.selectFrom('standing_versions').select('version').where('item_id', '=', id).execute();
+	const standing = rows.map((entry) => entry.version);
+	await dropStanding(
+		db,
+		id,
+		standing.filter((each) => !wanted.has(each)),
+	);
+	const records = await readRecords(
+		db,
+		[...wanted].map((each) => ({ id, version: each })),
+	);
+	const isStanding = (record: ItemRecord): boolean => standing.includes(record.version);
+	for (const record of records.filter(isStanding)) await changeStanding(db, record, now);
+	await addStanding(
+		db,
+		records.filter((record) => !isStanding(record)),
+		now,
+	);
+	return getRecord(db, id, version);
+}
+
+async function setStatus(db: Kysely<Tables>, id: string, version: number, status: ItemStatus): Promise<void> {
+	await db
+		.updateTable('item_versions')
+		.set({ status })
+		.where('item_id', '=', id)
+		.where('version', '=', version)
+		.execute();
+}
+
+async function addHappening(db: Kysely<Tables>, id: string, version: number, what: string, at: string): Promise<void> {
+	await db.insertInto('happenings').values({ subject: 'item', subject_id: id, version, what, at, by: null }).execute();
+}
+
+async function getItemRow(
+	db: Kysely<Tables>,
+	id: string,
+): Promise<Pick<Tables['items'], 'newest_version' | 'approved_version'>> {
+	const row = await db
+		.selectFrom('items')
+		.select(['newest_version', 'approved_version'])
+		.where('id', '=', id)
+		.executeTakeFirst();
+	if (!row) throw new NotFoundError('item', id);
+	return row;
+}
+
+async function getRecord(db: Kysely<Tables>, id: string, version: number): Promise<ItemRecord> {
+	const row = await db
+		.selectFrom('item_versions')
+		.select(['status', 'document'])
+		.where('item_id', '=', id)
+		.where('version', '=', version)
+		.executeTakeFirst();
+	if (!row) throw new NotFoundError('item', id, version);
+	return { id, version, status: row.status, item: readItem(row.document) };
+}

@@ -1,0 +1,63 @@
+import { randomBytes } from 'node:crypto';
+import { type BackupReport, backUpStore } from './backup.ts';
+import { prepareDataFolder } from './data-folder.ts';
+import { createFormStore, type FormStore } from './form-store.ts';
+import { createGroupStore, type GroupStore } from './group-store.ts';
+import { createItemSearch, type ItemSearch } from './item-search.ts';
+import { createItemStore, type ItemStore } from './item-store.ts';
+import { migrateStore } from './migrations.ts';
+import { openEngine } from './sqlite-engine.ts';
+
+/** An open bank. Each method is one whole unit of work; StoreBusyError and DiskFullError can come from every one that writes. */
+export interface Store {
+	readonly items: ItemStore & ItemSearch;
+	readonly forms: FormStore;
+	readonly groups: GroupStore;
+	/** Writes a consistent copy into a new file that only its owner can read. Throws FileExistsError, FileRefusedError. */
+	backup(file: string): Promise<BackupReport>;
+	/** Closes the database; the store cannot be used afterwards. */
+	close(): Promise<void>;
+}
+
+/** What a store takes from the world around it. */
+export interface StoreOptions {
+	/** The current time. */
+	readonly clock?: () => Date;
+	/** Makes an id that no other has: lower-case letters, digits and hyphens, 3 to 63 long. */
+	readonly newId?: () => string;
+	/** Milliseconds to wait for another writer before StoreBusyError; 5,000 when left out. */
+	readonly busyTimeout?: number;
+	/** Pages of 4,096 bytes that the database may fill, so that a test can run out of room. */
+	readonly mostPages?: number;
+}
+
+/**
+ * Opens the bank in a data folder, which is made if missing, or an empty one in memory (':memory:'). Throws
+ * DataFolderUnwritableError, DataFolderSharedError, StoreNewerError, StoreForeignError, StoreDamagedError, StoreBusyError.
+ */
+export async function openStore(dataFolder: string, options: StoreOptions = {}): Promise<Store> {
+	const { clock = () => new Date(), newId = randomId, busyTimeout = 5000, mostPages } = options;
+	const file = dataFolder === ':memory:' ? dataFolder : prepareDataFolder(dataFolder);
+	const engine = openEngine(file, busyTimeout);
+	try {
+		if (mostPages !== undefined) engine.database.pragma(`max_page_count = ${mostPages}`);
+		migrateStore(engine.database, file, clock);
+	} catch (error) {
+		engine.database.close();
+		throw error;
+	}
+	const context = { kysely: engine.kysely, clock, newId };
+	return {
+		items: { ...createItemStore(context), ...createItemSearch(context) },
+		forms: createFormStore(context),
+		groups: createGroupStore(context),
+		backup: (target) => backUpStore(engine, target),
+		close: () => engine.kysely.destroy(),
+	};
+}
+
+/** Ten letters and digits without those that look alike: 50 bits. */
+function randomId(): string {
+	const letters = '0123456789abcdefghjkmnpqrstvwxyz';
+	return [...randomBytes(10)].map((byte) => letters[byte % 32]).join('');
+}
