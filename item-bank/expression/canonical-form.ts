@@ -39,6 +39,8 @@ function build(expression: Expression, rules: Rules): Form {
 		case 'absolute':
 			return { kind: 'absolute', of: dropOuterGroup(build(expression.of, rules), rules) };
 		case 'group':
+			// The parentheses of an opposite that is cancelled go with it.
+			if (expression.of.kind === 'opposite') return build(expression.of, rules);
 			return buildGroup(build(expression.of, rules), rules);
 		case 'opposite':
 			return buildOpposite(build(expression.of, rules), rules);
@@ -92,7 +94,7 @@ function buildSum(left: Form, right: Form, rules: Rules): Form {
 	const first = mayRegroup && left.kind === 'group' && left.of.kind === 'sum' ? left.of : dropOuterGroup(left, rules);
 	const second = mayRegroup && right.kind === 'group' ? dropGroup(right, ['sum']) : right;
 	const parts = [...listParts(first, 'sum'), ...listParts(dropProductGroup(second, rules), 'sum')];
-	return { kind: 'sum', parts: rules.has('commuted-sum') ? sortForms(parts) : parts };
+	return { kind: 'sum', parts: rules.has('commuted-sum') ? sortParts(parts, 'difference') : parts };
 }
 
 function buildProduct(left: Form, right: Form, rules: Rules): Form {
@@ -100,7 +102,7 @@ function buildProduct(left: Form, right: Form, rules: Rules): Form {
 	const first = mayRegroup ? dropGroup(left, ['product']) : dropProductGroup(left, rules);
 	const second = mayRegroup ? dropGroup(right, ['product']) : right;
 	const parts = [...listParts(dropProductGroup(first, rules), 'product'), ...listParts(second, 'product')];
-	return { kind: 'product', parts: rules.has('commuted-product') ? sortForms(parts) : parts };
+	return { kind: 'product', parts: rules.has('commuted-product') ? sortParts(parts, 'quotient') : parts };
 }
 
 function buildQuotient(left: Form, right: Form, rules: Rules): Form {
@@ -150,9 +152,11 @@ function listParts(form: Form, kind: 'sum' | 'product'): readonly Form[] {
 	return form.kind === kind ? form.parts : [form];
 }
 
-function sortForms(forms: readonly Form[]): readonly Form[] {
-	return forms
-		.map((form): readonly [string, Form] => [JSON.stringify(form), form])
+/** Parts in one order for all; what needs parentheses in all places but the first has them in every place. */
+function sortParts(parts: readonly Form[], firstOnly: 'difference' | 'quotient'): readonly Form[] {
+	return parts
+		.map((part): Form => (part.kind === firstOnly ? { kind: 'group', of: part } : part))
+		.map((part): readonly [string, Form] => [JSON.stringify(part), part])
 		.sort(([first], [second]) => (first < second ? -1 : Number(first > second)))
-		.map(([, form]) => form);
+		.map(([, part]) => part);
 }

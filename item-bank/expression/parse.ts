@@ -20,7 +20,7 @@ export interface DroppedMarks {
 	plusSigns: number;
 	/** Minus signs in front of the numeral 0. */
 	zeroSigns: number;
-	/** Pairs of parentheses around a single number. */
+	/** Pairs of parentheses around a single number that carries no minus. */
 	parentheses: number;
 }
 
@@ -166,7 +166,7 @@ function parseFenced(cursor: Cursor, opening: '(' | '[' | '|', closing: Mark): E
 	cursor.depth -= 1;
 	if (opening === '|') return absoluteNode(of);
 	if (of.kind !== 'number' && of.kind !== 'unknown') return groupNode(of);
-	cursor.dropped.parentheses += 1;
+	if (of.kind === 'unknown' || of.value >= 0) cursor.dropped.parentheses += 1;
 	return of;
 }
 
