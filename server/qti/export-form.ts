@@ -1,0 +1,72 @@
+import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
+import { writeAnswerMap } from './answer-map.ts';
+import { ExportRefusedError } from './export-errors.ts';
+import { packageIdentifier } from './identifiers.ts';
+import { buildPackage } from './package/build-package.ts';
+import { type Placement, placeForm, placeItems } from './placement.ts';
+import { type ExportReport, reportExport } from './report.ts';
+import { findPublishedSchema, publishedFolder } from './validate/published.ts';
+import type { QtiVersion } from './versions.ts';
+import type { ImageFormat } from './write/item.ts';
+
+/** What is being done: items written and checked, figures turned into pictures, the package put together. */
+export type ExportStage = 'items' | 'pictures' | 'package';
+
+/** How to export. */
+export interface ExportOptions {
+	readonly as: QtiVersion;
+	readonly images: ImageFormat;
+	/** Folder with published schemas, instead of ZEROPAIR_SCHEMAS or schemas/published. */
+	readonly schemasFolder?: string;
+	readonly onProgress?: (stage: ExportStage, done: number, total: number) => void;
+	/** Gives the export up; it then throws ExportCancelledError. */
+	readonly signal?: AbortSignal;
+}
+
+/** A package that was found valid, with what goes beside it. */
+export interface ExportResult {
+	/** Suggested file name, such as spring-form-a-v1-qti-2.2.zip. */
+	readonly fileName: string;
+	/** The package as a ZIP archive. Same input, same bytes. */
+	readonly bytes: Uint8Array;
+	/** answer-map.csv: holds keys, goes beside the package and never into it. */
+	readonly answerMap: string;
+	readonly report: ExportReport;
+}
+
+/**
+ * Writes a form as a QTI package, checks all of it and hands it over. Throws ExportInputError when form and items do not fit
+ * together, {@link ExportRefusedError} naming item, element and line when anything is not valid, and ExportCancelledError;
+ * then there is no package at all.
+ */
+export async function exportForm(
+	input: { readonly form: FormRecord; readonly items: readonly ItemRecord[] },
+	options: ExportOptions,
+): Promise<ExportResult> {
+	const { form } = input;
+	return exportPlaced(form, placeForm(form, input.items), `${form.id}-v${form.version}`, options);
+}
+
+/** Writes items without a form as a QTI package; points are not carried, since weights belong to a test. Throws as {@link exportForm}. */
+export async function exportItems(items: readonly ItemRecord[], options: ExportOptions): Promise<ExportResult> {
+	const placements = placeItems(items);
+	const name = packageIdentifier(placements.map(({ identifier }) => identifier)).replace('package', 'items');
+	return exportPlaced(undefined, placements, name, options);
+}
+
+async function exportPlaced(
+	form: FormRecord | undefined,
+	placements: readonly Placement[],
+	name: string,
+	options: ExportOptions,
+): Promise<ExportResult> {
+	const published = findPublishedSchema(publishedFolder(options.schemasFolder), options.as);
+	const built = await buildPackage(form, placements, published, options);
+	if (built.problems.length > 0) throw new ExportRefusedError(built.problems);
+	return {
+		fileName: `${name}-${options.as}.zip`,
+		bytes: built.bytes,
+		answerMap: writeAnswerMap(form, placements),
+		report: reportExport(form, placements, built.paths, published, options),
+	};
+}

@@ -1,0 +1,192 @@
+import {
+	type ErrorDetail,
+	type NamespaceMap,
+	XmlAttribute,
+	XmlDocument,
+	XmlElement,
+	XmlLibError,
+	type XmlNode,
+	XmlXPath,
+} from 'libxml2-wasm';
+import type { DocumentProblem } from '../export-errors.ts';
+import { getVersionFacts, instanceNamespace, manifestNamespace, type QtiVersion } from '../versions.ts';
+import type { PublishedSchema } from './published.ts';
+import { manifestRulesOf, type Rule, rulesOf } from './rules.ts';
+import { getProfileValidator, getPublishedValidator, type ProfileSchema, safeParsing } from './schema-set.ts';
+
+/** A document to check against the export profile. */
+export interface CheckedDocument {
+	/** Path within the package. */
+	readonly path: string;
+	readonly xml: string | Uint8Array;
+	readonly schema: ProfileSchema;
+}
+
+/** One place where a document points at another file: an image of an item, an item of a test, a resource of a manifest. */
+export interface DocumentReference {
+	/** The address as written. */
+	readonly href: string;
+	/** The identifier beside it; '' for images. */
+	readonly identifier: string;
+}
+
+/** What other documents of a package need to know of a valid one. */
+export interface DocumentFacts {
+	readonly identifier: string;
+	/** In document order. */
+	readonly references: readonly DocumentReference[];
+	/** Dependencies of a manifest, as pairs of the resource's identifier and the one it needs. */
+	readonly dependencies: readonly (readonly [from: string, to: string])[];
+}
+
+/** What a check of one document found. Facts are there only when nothing is wrong. */
+export interface DocumentFinding {
+	readonly problems: readonly DocumentProblem[];
+	readonly facts: DocumentFacts | undefined;
+}
+
+interface RuleSet {
+	readonly rules: readonly { readonly rule: Rule; readonly xpath: XmlXPath }[];
+	/** Every rule at once: finds nothing in a document that breaks none. */
+	readonly all: XmlXPath;
+	readonly references: XmlXPath;
+	readonly dependencies: XmlXPath | undefined;
+}
+
+const ruleSets = new Map<ProfileSchema, RuleSet>();
+
+/**
+ * Checks one document: well-formed, valid by the export profile, valid by the published schema where one is given, and by
+ * the rules no schema can state. Must run where libxml2 is at hand; it reads nothing but the text given.
+ */
+export function validateDocument(document: CheckedDocument, published?: PublishedSchema): DocumentFinding {
+	const { path } = document;
+	let parsed: XmlDocument;
+	try {
+		if (hasDoctype(document.xml)) return refuse(doctypeProblem(path));
+		parsed =
+			typeof document.xml === 'string'
+				? XmlDocument.fromString(document.xml, { option: safeParsing })
+				: XmlDocument.fromBuffer(document.xml, { option: safeParsing });
+	} catch (error) {
+		if (!(error instanceof XmlLibError)) throw error;
+		return {
+			problems: error.details.map((detail) => problemOf('qti-not-well-formed', path, detail)),
+			facts: undefined,
+		};
+	}
+	try {
+		const problems = [
+			...checkSchema('qti-not-in-profile', path, () => getProfileValidator(document.schema).validate(parsed)),
+			...(published && document.schema === published.version
+				? checkSchema('qti-not-in-published', path, () => getPublishedValidator(published).validate(parsed))
+				: []),
+		];
+		const set = getRuleSet(document.schema);
+		if (parsed.find(set.all).length > 0) problems.push(...findFaults(path, parsed, set));
+		return problems.length > 0 ? { problems, facts: undefined } : { problems, facts: readFacts(parsed, set) };
+	} finally {
+		parsed.dispose();
+	}
+}
+
+function hasDoctype(xml: string | Uint8Array): boolean {
+	return typeof xml === 'string'
+		? xml.includes('<!DOCTYPE')
+		: Buffer.from(xml.buffer, xml.byteOffset, xml.length).includes('<!DOCTYPE');
+}
+
+function doctypeProblem(path: string): DocumentProblem {
+	const message = 'expected a document without a document type, found <!DOCTYPE';
+	return { code: 'qti-doctype', path, file: path, line: undefined, element: undefined, message };
+}
+
+function refuse(problem: DocumentProblem): DocumentFinding {
+	return { problems: [problem], facts: undefined };
+}
+
+function checkSchema(code: string, path: string, validate: () => void): DocumentProblem[] {
+	try {
+		validate();
+		return [];
+	} catch (error) {
+		if (!(error instanceof XmlLibError)) throw error;
+		return error.details.map((detail) => problemOf(code, path, detail));
+	}
+}
+
+function problemOf(code: string, path: string, detail: ErrorDetail): DocumentProblem {
+	const message = detail.message.trim().replaceAll(/\{http[^}]*\}/g, '');
+	const element = /^Element '(?:\{[^}]*\})?([^']+)'/.exec(detail.message.trim())?.[1];
+	return {
+		code,
+		path: `${path}${detail.xpath ?? ''}`,
+		file: path,
+		line: detail.line > 0 ? detail.line : undefined,
+		element,
+		message,
+	};
+}
+
+function findFaults(path: string, parsed: XmlDocument, set: RuleSet): DocumentProblem[] {
+	return set.rules.flatMap(({ rule, xpath }) =>
+		parsed.find(xpath).map((node) => {
+			const element = elementOf(node);
+			const found = node instanceof XmlAttribute ? `attribute ${node.name}="${node.value}"` : 'something else';
+			const message = `expected ${rule.expected}, found ${found} in <${element?.name ?? ''}>`;
+			return { code: rule.code, path, file: path, line: element?.line, element: element?.name, message };
+		}),
+	);
+}
+
+function elementOf(node: XmlNode): XmlElement | undefined {
+	return node instanceof XmlElement ? node : (node.parent ?? undefined);
+}
+
+function readFacts(parsed: XmlDocument, set: RuleSet): DocumentFacts {
+	return {
+		identifier: attributeOf(parsed.root, 'identifier'),
+		references: elementsOf(parsed.find(set.references)).map((node) => ({
+			href: attributeOf(node, node.name === 'img' ? 'src' : 'href'),
+			identifier: node.name === 'img' ? '' : attributeOf(node, 'identifier'),
+		})),
+		dependencies: set.dependencies
+			? elementsOf(parsed.find(set.dependencies)).map(
+					(node) =>
+						[node.parent ? attributeOf(node.parent, 'identifier') : '', attributeOf(node, 'identifierref')] as const,
+				)
+			: [],
+	};
+}
+
+function elementsOf(nodes: readonly XmlNode[]): readonly XmlElement[] {
+	return nodes.filter((node) => node instanceof XmlElement);
+}
+
+function attributeOf(node: XmlElement, attribute: string): string {
+	return node.attr(attribute)?.value ?? '';
+}
+
+function getRuleSet(schema: ProfileSchema): RuleSet {
+	const known = ruleSets.get(schema);
+	if (known) return known;
+	const isManifest = schema.startsWith('manifest-');
+	const version: QtiVersion = schema.endsWith('2.1') ? 'qti-2.1' : 'qti-2.2';
+	const namespaces: NamespaceMap = {
+		q: getVersionFacts(version).namespace,
+		cp: manifestNamespace,
+		xsi: instanceNamespace,
+	};
+	const rules = isManifest ? manifestRulesOf(version) : rulesOf(version);
+	const references = isManifest ? '/cp:manifest/cp:resources/cp:resource' : '//q:img | //q:assessmentItemRef';
+	const set = {
+		rules: rules.map((rule) => ({ rule, xpath: XmlXPath.compile(rule.finds, namespaces) })),
+		all: XmlXPath.compile(rules.map(({ finds }) => finds).join(' | '), namespaces),
+		references: XmlXPath.compile(references, namespaces),
+		dependencies: isManifest
+			? XmlXPath.compile('/cp:manifest/cp:resources/cp:resource/cp:dependency', namespaces)
+			: undefined,
+	};
+	ruleSets.set(schema, set);
+	return set;
+}

@@ -1,0 +1,57 @@
+import { parentPort } from 'node:worker_threads';
+import { invariant } from '../../../item-bank/invariant.ts';
+import { type ItemBatch, type WrittenBatch, writeItemBatch } from '../package/item-batch.ts';
+import type { PublishedSchema } from './published.ts';
+import { type CheckedDocument, type DocumentFinding, validateDocument } from './validate-document.ts';
+
+/** What a validation worker can be asked. */
+export type Job =
+	| { readonly kind: 'items'; readonly batch: ItemBatch }
+	| {
+			readonly kind: 'documents';
+			readonly documents: readonly CheckedDocument[];
+			readonly published: PublishedSchema | undefined;
+	  };
+
+/** The answer to a job of one kind. */
+export interface Answers {
+	readonly items: WrittenBatch;
+	readonly documents: readonly DocumentFinding[];
+}
+
+/** A job on its way to a worker. */
+export interface Request {
+	readonly id: number;
+	readonly job: Job;
+}
+
+/** The way back: the answer, or why there is none. */
+export type Reply =
+	| { readonly id: number; readonly answer: Answers[keyof Answers] }
+	| { readonly id: number; readonly failure: unknown };
+
+const port = parentPort;
+invariant(port, 'this file runs as a worker thread');
+port.on('message', ({ id, job }: Request) => {
+	try {
+		const answer = answerJob(job);
+		port.postMessage({ id, answer } satisfies Reply, buffersOf(answer));
+	} catch (failure) {
+		port.postMessage({ id, failure } satisfies Reply);
+	}
+});
+
+function answerJob(job: Job): Answers[keyof Answers] {
+	switch (job.kind) {
+		case 'items':
+			return writeItemBatch(job.batch);
+		case 'documents':
+			return job.documents.map((document) => validateDocument(document, job.published));
+	}
+}
+
+/** Compressed files are handed over, not copied. */
+function buffersOf(answer: Answers[keyof Answers]): ArrayBuffer[] {
+	if (!('parts' in answer)) return [];
+	return answer.parts.map(({ deflated }) => deflated.buffer).filter((buffer) => buffer instanceof ArrayBuffer);
+}

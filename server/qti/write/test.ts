@@ -1,0 +1,63 @@
+import type { FormRecord } from '../../../item-bank/items/record.ts';
+import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
+import { testIdentifier, variables } from '../identifiers.ts';
+import type { Placement } from '../placement.ts';
+import { getVersionFacts, instanceNamespace, type QtiVersion } from '../versions.ts';
+import { writeFloat } from './item.ts';
+
+/** Path of the test within the package. */
+export const testPath = 'test.xml';
+
+/**
+ * Writes a form as an assessmentTest: its sections in one part that students move through freely and hand in as a whole.
+ * The total is the sum of item scores times their weights; MAXSCORE is a constant, because items a student never opened
+ * may have no variables to add up.
+ */
+export function writeTest(form: FormRecord, placements: readonly Placement[], version: QtiVersion): MarkupElement {
+	const facts = getVersionFacts(version);
+	const total = placements.reduce((sum, { points }) => sum + points, 0);
+	const attributes = {
+		xmlns: facts.namespace,
+		'xmlns:xsi': instanceNamespace,
+		'xsi:schemaLocation': `${facts.namespace} ${facts.location}`,
+		identifier: testIdentifier(form.id, form.version),
+		title: form.form.title,
+		toolName: 'Zeropair',
+	};
+	const sections = form.form.sections.flatMap((section, index) => {
+		const placed = placements.filter((placement) => placement.section === index);
+		if (placed.length === 0) return [];
+		const sectionAttributes = { identifier: `section-${index + 1}`, title: section.title, visible: 'true' };
+		return [element('assessmentSection', sectionAttributes, placed.map(writeReference))];
+	});
+	return element('assessmentTest', attributes, [
+		writeFloat(variables.score, '0'),
+		writeFloat(variables.maximum, String(total)),
+		element('testPart', { identifier: 'part-1', navigationMode: 'nonlinear', submissionMode: 'simultaneous' }, [
+			element('itemSessionControl', {
+				maxAttempts: 1,
+				showFeedback: 'false',
+				allowReview: 'false',
+				showSolution: 'false',
+				allowComment: 'false',
+				allowSkipping: 'true',
+				validateResponses: 'false',
+			}),
+			...sections,
+		]),
+		element('outcomeProcessing', {}, [
+			element('setOutcomeValue', { identifier: variables.score }, [
+				element('sum', {}, [
+					element('testVariables', { variableIdentifier: variables.score, weightIdentifier: variables.weight }),
+				]),
+			]),
+		]),
+	]);
+}
+
+function writeReference(placement: Placement): MarkupElement {
+	const { identifier, stem, points } = placement;
+	return element('assessmentItemRef', { identifier, href: `items/${stem}.xml` }, [
+		element('weight', { identifier: variables.weight, value: points }),
+	]);
+}
