@@ -33,9 +33,14 @@ export async function renderPngs(
 	if (svgs.length === 0) return [];
 	const file = workerFile('drawing/png-worker');
 	const workers = Array.from({ length: Math.min(threads, svgs.length) }, () => new Worker(file));
+	const ended = new AbortController();
 	try {
-		return await runBatch(workers, svgs, onProgress, signal);
+		const aborted = new Promise<never>((_, reject) => {
+			signal?.addEventListener('abort', () => reject(signal.reason), { once: true, signal: ended.signal });
+		});
+		return await Promise.race([aborted, runBatch(workers, svgs, onProgress)]);
 	} finally {
+		ended.abort();
 		await Promise.all(workers.map((worker) => worker.terminate()));
 	}
 }
@@ -44,7 +49,6 @@ function runBatch(
 	workers: readonly Worker[],
 	svgs: readonly string[],
 	onProgress: ((done: number, total: number) => void) | undefined,
-	signal: AbortSignal | undefined,
 ): Promise<readonly Uint8Array[]> {
 	return new Promise((resolve, reject) => {
 		const pictures: Uint8Array[] = [];
@@ -71,7 +75,6 @@ function runBatch(
 			}
 			if (done === svgs.length) resolve(pictures);
 		};
-		signal?.addEventListener('abort', () => reject(signal.reason), { once: true });
 		for (const worker of workers) {
 			worker.on('message', (result: PngResult) => take(worker, result));
 			worker.on('error', (error) => reject(new PictureBatchError(undefined, String(error))));
