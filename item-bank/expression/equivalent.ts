@@ -1,6 +1,6 @@
+import { invariant } from '../invariant.ts';
 import { type TreeRewriting, writeCanonicalForm } from './canonical-form.ts';
 import { type DroppedMarks, readMathematics } from './parse.ts';
-import { printMathematics } from './print.ts';
 import type { Expression } from './tree.ts';
 
 /** The ids of all known rewritings. */
@@ -83,7 +83,7 @@ function getRewriting(id: RewritingId): Rewriting {
 
 function readWritten(text: string): { readonly expression: Expression; readonly dropped: Readonly<DroppedMarks> } {
 	const { mathematics, dropped } = readMathematics(text, { isUnknownAllowed: true, isStatementAllowed: false });
-	if (mathematics.kind === 'statement') throw new TypeError(`a statement: ${printMathematics(mathematics)}`);
+	invariant(mathematics.kind !== 'statement', 'a statement was read where none is allowed');
 	return { expression: mathematics, dropped };
 }
 

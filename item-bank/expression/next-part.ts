@@ -1,3 +1,4 @@
+import { invariant } from '../invariant.ts';
 import type { StepPart } from './step-rules.ts';
 import { type Expression, isSumOperator, type Operator } from './tree.ts';
 
@@ -28,10 +29,8 @@ export function replacePart(expression: Expression, path: PartPath, part: Expres
 	if (expression.kind === 'operation' && step !== 'of') {
 		return { ...expression, [step]: replacePart(expression[step], rest, part) };
 	}
-	if (expression.kind !== 'number' && expression.kind !== 'unknown' && expression.kind !== 'operation') {
-		return { ...expression, of: replacePart(expression.of, rest, part) };
-	}
-	throw new TypeError(`no ${step} in ${expression.kind}`);
+	invariant('of' in expression && step === 'of', `no ${step} in ${expression.kind}`);
+	return { ...expression, of: replacePart(expression.of, rest, part) };
 }
 
 function findAt(expression: Expression, path: PartPath, place: string): NextPart | undefined {

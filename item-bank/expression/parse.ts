@@ -1,3 +1,4 @@
+import { invariant } from '../invariant.ts';
 import { type Mark, scanToken, type Token } from './scan.ts';
 import { ExpressionSyntaxError } from './syntax-error.ts';
 import {
@@ -39,8 +40,14 @@ const LONGEST_TEXT = 200;
 const DEEPEST_NESTING = 20;
 const MOST_NUMBERS = 8;
 const relations: ReadonlySet<Mark> = new Set<Mark>(['=', '<', '>', '≤', '≥']);
-const sums: ReadonlyMap<Mark, Operator> = new Map<Mark, Operator>([['+', 'add'], ['-', 'subtract']]); // biome-ignore format: a table
-const products: ReadonlyMap<Mark, Operator> = new Map<Mark, Operator>([['×', 'multiply'], ['÷', 'divide']]); // biome-ignore format: a table
+const sums: ReadonlyMap<Mark, Operator> = new Map<Mark, Operator>([
+	['+', 'add'],
+	['-', 'subtract'],
+]);
+const products: ReadonlyMap<Mark, Operator> = new Map<Mark, Operator>([
+	['×', 'multiply'],
+	['÷', 'divide'],
+]);
 
 /**
  * Reads an integer expression such as "3 - (-8)", "-3(5)" or "|2 - 9| × 4": 1 to 8 numbers of at most 6 digits, at
@@ -58,7 +65,7 @@ const products: ReadonlyMap<Mark, Operator> = new Map<Mark, Operator>([['×', 'm
  */
 export function parseExpression(text: string): Expression {
 	const { mathematics } = readMathematics(text, { isUnknownAllowed: false, isStatementAllowed: false });
-	if (mathematics.kind === 'statement') throw new TypeError('a statement where none is allowed');
+	invariant(mathematics.kind !== 'statement', 'a statement was read where none is allowed');
 	return mathematics;
 }
 
