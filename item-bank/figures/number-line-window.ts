@@ -22,12 +22,13 @@ export function arrowStops(figure: NumberLineFigure): readonly number[] {
 }
 
 /**
- * The window and ticks of a line. What the figure gives is kept; the rest is chosen so that start, arrow ends and points
- * fall on ticks with at least one tick beyond them, zero is shown where that is possible, and there are at most 25 ticks:
+ * The window and ticks of a line. What the figure gives is kept; the rest is chosen so that start, arrow ends, points and
+ * listed labels fall on ticks with at least one tick beyond them, zero is shown where that is possible, and there are at most 25 ticks:
  * ones where they fit, otherwise the widest of 2, 5, 10, 20, 25, 50, 100, 200, 250, 500 that leaves at least ten steps.
  */
 export function chooseWindow(figure: NumberLineFigure): NumberLineWindow {
-	const marked = [...arrowStops(figure), ...(figure.points ?? []).map((point) => point.at)];
+	const labels = typeof figure.labels === 'object' ? figure.labels : [];
+	const marked = [...arrowStops(figure), ...(figure.points ?? []).map((point) => point.at), ...labels];
 	const withZero = pickWindow(figure, [...marked, 0]);
 	if (marked.length === 0 || fits(withZero, marked)) return withZero;
 	const without = pickWindow(figure, marked);
