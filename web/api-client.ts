@@ -1,0 +1,73 @@
+import type { ErrorReport, ExportOrder, FormDetails, FormSummary } from '../item-bank/types.ts';
+
+/** Thrown when the bank refuses or cannot be reached; the message can be shown as it is. */
+export class ApiError extends Error {
+	readonly code: string;
+	readonly problems: ErrorReport['problems'];
+
+	constructor(code: string, message: string, problems: ErrorReport['problems'] = []) {
+		super(message);
+		this.code = code;
+		this.problems = problems;
+	}
+}
+
+/** What an export said beside the package. */
+export interface ExportTold {
+	readonly notes: readonly string[];
+	readonly warnings: readonly string[];
+	readonly validated: readonly { readonly schema: string; readonly checked: boolean }[];
+}
+
+/** A file handed over by the bank. */
+export interface HandedFile {
+	readonly name: string;
+	readonly content: Blob;
+}
+
+/** The newest version of every form, by title. */
+export async function fetchForms(): Promise<readonly FormSummary[]> {
+	return (await request('/api/forms')).json();
+}
+
+/** One form with its items. */
+export async function fetchForm(id: string): Promise<FormDetails> {
+	return (await request(`/api/forms/${encodeURIComponent(id)}`)).json();
+}
+
+/** Writes the package of a form; it comes back only when it is valid. */
+export async function exportForm(
+	id: string,
+	order: ExportOrder,
+): Promise<{ readonly file: HandedFile; readonly told: ExportTold }> {
+	const response = await request(`/api/forms/${encodeURIComponent(id)}/export`, order);
+	const told = JSON.parse(decodeURIComponent(response.headers.get('zeropair-report') ?? '{}')) as ExportTold;
+	return { file: await handOver(response), told };
+}
+
+/** The table that says which exported item and option is which, with the keys. */
+export async function fetchAnswerMap(id: string, version: number): Promise<HandedFile> {
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}`));
+}
+
+async function handOver(response: Response): Promise<HandedFile> {
+	const name = /filename="([^"]+)"/.exec(response.headers.get('content-disposition') ?? '')?.[1] ?? 'download';
+	return { name, content: await response.blob() };
+}
+
+async function request(path: string, body?: unknown): Promise<Response> {
+	const options =
+		body === undefined
+			? {}
+			: { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+	const response = await fetch(path, options).catch(() => {
+		throw new ApiError(
+			'unreachable',
+			'The bank does not answer. Is it still running? Nothing was changed; try again when it is.',
+		);
+	});
+	if (response.ok) return response;
+	const report = (await response.json().catch(() => undefined)) as ErrorReport | undefined;
+	if (!report) throw new ApiError('unreadable-answer', `The bank answered ${response.status} without saying why.`);
+	throw new ApiError(report.code, report.message, report.problems);
+}

@@ -1,0 +1,133 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { ExportOrder } from '../../item-bank/types.ts';
+import { ApiError, type ExportTold, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
+
+interface Outcome {
+	readonly files: readonly { readonly name: string; readonly address: string; readonly note: string }[];
+	readonly told: ExportTold;
+}
+
+/** Takes a form out to a learning platform: which QTI version, which pictures, then the files and what was checked. */
+export class ZpExportPanel extends LitElement {
+	static override properties = {
+		form: { type: String },
+		version: { type: Number },
+		as: { state: true },
+		images: { state: true },
+		isBusy: { state: true },
+		outcome: { state: true },
+		failure: { state: true },
+	};
+	/** Id of the form. */
+	declare form: string;
+	declare version: number;
+	declare private as: ExportOrder['as'];
+	declare private images: 'png' | 'svg';
+	declare private isBusy: boolean;
+	declare private outcome: Outcome | undefined;
+	declare private failure: ApiError | undefined;
+
+	constructor() {
+		super();
+		this.as = 'qti-2.2';
+		this.images = 'png';
+		this.isBusy = false;
+	}
+
+	static override styles = css`
+		:host { display: block; border-top: 1px solid var(--paper-line); border-bottom: 1px solid var(--paper-line); padding: 14px 0; }
+		summary { font-weight: 600; cursor: pointer; min-height: 28px; }
+		.choices { display: flex; flex-wrap: wrap; gap: 0 40px; }
+		fieldset { border: 0; margin: 7px 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 20px; }
+		legend { padding: 0; color: var(--ink-soft); }
+		label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; cursor: pointer; }
+		input { accent-color: var(--ink); width: 18px; height: 18px; margin: 0; }
+		button { font: 600 16px/28px var(--sans); color: var(--paper); background: var(--ink); border: 0; padding: 6px 18px; margin: 7px 0; cursor: pointer; }
+		button:disabled { opacity: 0.6; cursor: progress; }
+		a { color: var(--ink); font-weight: 600; }
+		ul { margin: 0; padding-left: 20px; }
+		ul.files { list-style: none; padding: 0; }
+		.soft { color: var(--ink-soft); }
+		.failure { border-left: 4px solid var(--pencil); padding-left: 12px; }
+		:focus-visible { outline: 3px solid var(--pencil); outline-offset: 2px; }
+	`;
+
+	protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+		if (changed.has('form') && changed.get('form') !== undefined) this.forget();
+	}
+
+	private forget(): void {
+		for (const { address } of this.outcome?.files ?? []) URL.revokeObjectURL(address);
+		this.outcome = undefined;
+		this.failure = undefined;
+	}
+
+	private async write(): Promise<void> {
+		this.forget();
+		this.isBusy = true;
+		try {
+			const { file, told } = await exportForm(this.form, { as: this.as, images: this.images, version: this.version });
+			const answerMap = await fetchAnswerMap(this.form, this.version);
+			const offer = ({ name, content }: HandedFile, note: string) => ({
+				name,
+				note,
+				address: URL.createObjectURL(content),
+			});
+			const size = `${Math.ceil(file.content.size / 1024)} kB, for the platform`;
+			const files = [offer(file, size), offer(answerMap, 'holds the keys: keep it with the department')];
+			this.outcome = { files, told };
+		} catch (error) {
+			if (!(error instanceof ApiError)) throw error;
+			this.failure = error;
+		} finally {
+			this.isBusy = false;
+		}
+	}
+
+	protected override render(): TemplateResult {
+		return html`<details>
+			<summary>Take this form to a learning platform</summary>
+			<div class="choices">
+				<fieldset>
+					<legend>Version the platform takes</legend>
+					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')}
+				</fieldset>
+				<fieldset>
+					<legend>Figures as</legend>
+					${this.renderRadio('images', 'png', 'PNG, for every platform')} ${this.renderRadio('images', 'svg', 'SVG, sharper, not for every platform')}
+				</fieldset>
+			</div>
+			<button ?disabled=${this.isBusy} @click=${() => void this.write()}>${this.isBusy ? 'Writing and checking…' : 'Write the package'}</button>
+			<div role="status">${this.renderOutcome()}</div>
+			<div role="alert">${this.renderFailure()}</div>
+		</details>`;
+	}
+
+	private renderRadio(group: 'as' | 'images', value: string, words: string): TemplateResult {
+		const choose = (): void => {
+			if (group === 'as') this.as = value as ExportOrder['as'];
+			else this.images = value as 'png' | 'svg';
+		};
+		return html`<label><input type="radio" name=${group} value=${value} .checked=${this[group] === value} @change=${choose} /> ${words}</label>`;
+	}
+
+	private renderOutcome(): TemplateResult | typeof nothing {
+		if (!this.outcome) return nothing;
+		const { files, told } = this.outcome;
+		return html`
+			<ul class="files">${files.map(({ name, address, note }) => html`<li><a href=${address} download=${name}>Save ${name}</a> <span class="soft">${note}</span></li>`)}</ul>
+			<p class="soft">Before it was handed over: ${told.validated.map(({ schema, checked }) => `${schema} ${checked ? 'checked' : 'not installed, so not checked'}`).join('; ')}.</p>
+			<ul>${[...told.warnings, ...told.notes].map((note) => html`<li>${note}</li>`)}</ul>
+		`;
+	}
+
+	private renderFailure(): TemplateResult | typeof nothing {
+		if (!this.failure) return nothing;
+		return html`<div class="failure">
+			<p>No package was written. ${this.failure.message}</p>
+			<ul>${this.failure.problems.map(({ path, message }) => html`<li>${path} ${message}</li>`)}</ul>
+		</div>`;
+	}
+}
+
+customElements.define('zp-export-panel', ZpExportPanel);

@@ -1,0 +1,83 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { parseMathematics } from '../../item-bank/expression/parse.ts';
+import { stepRows } from '../../item-bank/expression/steps.ts';
+import { computeKey } from '../../item-bank/items/key.ts';
+import type { ItemRecord } from '../../item-bank/items/record.ts';
+import { findStandard } from '../../item-bank/standards/code.ts';
+import type { Alignment, Item } from '../../item-bank/types.ts';
+import { renderMathematics } from './rich-text.ts';
+
+/** What the bank says about an item, in the right margin. The key and the worked steps show only when asked for. */
+export class ZpItemFacts extends LitElement {
+	static override properties = { record: { attribute: false }, points: { type: Number }, keys: { type: Boolean } };
+	declare record: ItemRecord | undefined;
+	/** Points on this form. */
+	declare points: number | undefined;
+	declare keys: boolean;
+
+	constructor() {
+		super();
+		this.keys = false;
+	}
+
+	static override styles = css`
+		:host { display: block; font: 400 14px/21px var(--sans); color: var(--ink-soft); }
+		dl { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 0 10px; }
+		dt { color: var(--ink-soft); }
+		dd { margin: 0; color: var(--ink); }
+		.math { white-space: nowrap; font-family: var(--serif); }
+		.spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+		.key { border-top: 1px solid var(--paper-line); margin-top: 7px; padding-top: 6px; }
+		.key strong { color: var(--ink); font-weight: 600; }
+		ol { margin: 4px 0 0; padding-left: 1.3em; }
+		ol small { font-size: 13px; line-height: 18px; display: block; }
+	`;
+
+	protected override render(): TemplateResult | typeof nothing {
+		const { record } = this;
+		if (!record) return nothing;
+		const { item } = record;
+		const primary = item.alignments.find((alignment) => alignment.primary === true);
+		const others = item.alignments.filter((alignment) => alignment !== primary);
+		return html`
+			<dl>
+				<dt>item</dt>
+				<dd>${record.id}, version ${record.version}${record.status === 'approved' ? nothing : html` (${record.status})`}</dd>
+				<dt>gives</dt>
+				<dd>${item.given.replace('-', ' ')}; answer in ${item.answerIn.replace('-', ' ')}</dd>
+				<dt>kind</dt>
+				<dd>${item.kind.replace('-', ' ')}, DOK ${item.dok}, ${this.points ?? item.points} ${(this.points ?? item.points) === 1 ? 'point' : 'points'}</dd>
+				${primary ? html`<dt>standard</dt><dd title=${statementOf(primary)}>${primary.code}</dd>` : nothing}
+				${others.length > 0 ? html`<dt>also</dt><dd>${others.map(({ code }) => code).join(', ')}</dd>` : nothing}
+			</dl>
+			${this.keys ? html`<div class="key">${renderKey(item)}</div>` : nothing}
+		`;
+	}
+}
+
+function statementOf({ framework, edition, code }: Alignment): string {
+	return findStandard(framework, edition, code)?.statement ?? '';
+}
+
+function renderKey(item: Item): TemplateResult {
+	const key = computeKey(item);
+	const answer =
+		key.kind === 'value' ? renderMathematics(String(key.value)) : key.options.map((id) => id.toUpperCase()).join(', ');
+	const expression = expressionOf(item);
+	return html`Key <strong>${answer}</strong>${expression === undefined ? nothing : renderSteps(expression)}`;
+}
+
+function expressionOf(item: Item): string | undefined {
+	if (item.kind === 'gridded') return item.expression;
+	return item.rule.kind === 'same-value' ? item.rule.expression : undefined;
+}
+
+function renderSteps(text: string): TemplateResult | typeof nothing {
+	const mathematics = parseMathematics(text);
+	if (mathematics.kind === 'statement' || mathematics.kind === 'number') return nothing;
+	return html`<ol>
+		${stepRows(mathematics).map(({ line, note }) => html`<li><span class="math">${line}</span>${note ? html`<small>${note}</small>` : nothing}</li>`)}
+	</ol>`;
+}
+
+customElements.define('zp-item-facts', ZpItemFacts);
