@@ -66,7 +66,16 @@ function buildOpposite(of: Form, rules: Rules): Form {
 		if (of.value < 0 && rules.has('opposite-of-opposite')) return turned;
 		if (of.value === 0 && rules.has('zero-has-no-sign')) return turned;
 	}
-	return { kind: 'opposite', of };
+	return isZeroProduct(of, rules) ? of : { kind: 'opposite', of };
+}
+
+/** A product or quotient with a factor 0 may take any sign from it, because −0 is 0. */
+function isZeroProduct(form: Form, rules: Rules): boolean {
+	if (!rules.has('zero-has-no-sign')) return false;
+	const inner = form.kind === 'group' ? form.of : form;
+	const parts = inner.kind === 'product' && rules.has('sign-of-product') ? inner.parts : [];
+	const sides = inner.kind === 'quotient' && rules.has('sign-of-quotient') ? [inner.left, inner.right] : [];
+	return [...parts, ...sides].some((part) => (part.kind === 'leaf' && part.value === 0) || isZeroProduct(part, rules));
 }
 
 function buildOperation(node: OperationNode, rules: Rules): Form {
@@ -122,7 +131,8 @@ function pullSigns(
 	const isChain = node.left.kind === 'operation' && bareLeft.kind === 'group' && bareLeft !== left;
 	const combined = combine(isChain ? bareLeft.of : bareLeft, bareRight);
 	const isNegative = (bareLeft !== left) !== (bareRight !== right);
-	return isNegative ? buildOpposite(buildGroup(combined, rules), rules) : combined;
+	const isSigned = isNegative && !isZeroProduct(combined, rules);
+	return isSigned ? buildOpposite(buildGroup(combined, rules), rules) : combined;
 }
 
 function dropSign(form: Form): Form {

@@ -71,7 +71,8 @@ export function findWrittenRewritings(a: string, b: string): readonly Rewriting[
 
 /**
  * Whether rewritings link two expressions. Stricter than an equal value: 3 − 8 and 3 + (−8) are equivalent, 3 − 8 and
- * −5 only have the same value, because something must be worked out to get from one to the other.
+ * −5 only have the same value, because something must be worked out to get from one to the other. The distributive law,
+ * which changes how many numbers are written, and adding 0 or multiplying by 1 are not among the rewritings.
  */
 export function isEquivalent(a: Expression, b: Expression): boolean {
 	return findRewritings(a, b) !== undefined;

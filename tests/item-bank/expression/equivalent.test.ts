@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { listNodes } from '../../../item-bank/expression/count.ts';
 import {
 	findRewritings,
 	findWrittenRewritings,
@@ -8,11 +9,54 @@ import {
 } from '../../../item-bank/expression/equivalent.ts';
 import { evaluate } from '../../../item-bank/expression/evaluate.ts';
 import { ExpressionSyntaxError, parseExpression } from '../../../item-bank/expression/parse.ts';
-import { groupNode, numberNode, operationNode, oppositeNode } from '../../../item-bank/expression/tree.ts';
+import {
+	type Expression,
+	groupNode,
+	numberNode,
+	operationNode,
+	oppositeNode,
+} from '../../../item-bank/expression/tree.ts';
 import { anyExpression, findValue, valuedExpression } from './arbitraries.ts';
 
 const find = (a: string, b: string) => findRewritings(parseExpression(a), parseExpression(b))?.map(({ id }) => id);
 const findWritten = (a: string, b: string) => findWrittenRewritings(a, b)?.map(({ id }) => id);
+
+/** The other ways to write one node that a single rewriting gives, written down here apart from the code under test. */
+function listWays(node: Expression): readonly Expression[] {
+	const ways: Expression[] = [oppositeNode(oppositeNode(node)), groupNode(node)];
+	if (node.kind !== 'operation') return ways;
+	const { operator, left, right } = node;
+	if (operator === 'subtract') ways.push(operationNode('add', left, oppositeNode(right)));
+	if (operator === 'add' || operator === 'multiply') {
+		ways.push(operationNode(operator, right, left));
+		if (left.kind === 'operation' && left.operator === operator) {
+			ways.push(operationNode(operator, left.left, operationNode(operator, left.right, right)));
+		}
+	}
+	if (operator === 'multiply' || operator === 'divide') {
+		ways.push(operationNode(operator, oppositeNode(left), oppositeNode(right)));
+		ways.push(oppositeNode(operationNode(operator, oppositeNode(left), right)));
+		ways.push(oppositeNode(operationNode(operator, left, oppositeNode(right))));
+	}
+	return ways;
+}
+
+function rewriteAt(tree: Expression, node: number, choice: number): Expression {
+	const target = node % listNodes(tree).length;
+	let index = -1;
+	const visit = (current: Expression): Expression => {
+		index += 1;
+		if (index === target) {
+			const ways = listWays(current);
+			return ways[choice % ways.length] ?? current;
+		}
+		if (current.kind === 'number' || current.kind === 'unknown') return current;
+		if (current.kind !== 'operation') return { ...current, of: visit(current.of) };
+		const left = visit(current.left);
+		return { ...current, left, right: visit(current.right) };
+	};
+	return visit(tree);
+}
 
 describe('findRewritings', () => {
 	it.each([
@@ -44,6 +88,7 @@ describe('findRewritings', () => {
 		['2 × (8 ÷ 4)', '8 ÷ 4 × 2', ['commuted-product']],
 		['(8 ÷ 4) × 2', '8 ÷ 4 × 2', ['redundant-parentheses']],
 		['2 + (8 - 4)', '8 - 4 + 2', ['commuted-sum']],
+		['0 × 5', '-(0 × 5)', ['redundant-parentheses', 'zero-has-no-sign', 'sign-of-product']],
 		['3 + -8', '3 + (-8)', []],
 		['2(3)', '2 × 3', []],
 	])('%s and %s: %j', (a, b, ids) => {
@@ -60,6 +105,7 @@ describe('findRewritings', () => {
 		['12 ÷ 4', '4 ÷ 12'],
 		['8 ÷ (4 ÷ 2)', '8 ÷ 4 ÷ 2'],
 		['2 × (3 + 4)', '2 × 3 + 4'],
+		['2 × (3 + 4)', '2 × 3 + 2 × 4'],
 		['|-3|', '3'],
 		['-3 - 8', '-(3 - 8)'],
 		['4 × 3', '6 × 2'],
@@ -106,6 +152,18 @@ describe('findRewritings', () => {
 				}
 			}),
 			{ numRuns: 300 },
+		);
+	});
+
+	it('links an expression with what any walk of rewritings anywhere in it leads to', () => {
+		const walk = fc.array(fc.tuple(fc.nat(), fc.nat()), { minLength: 1, maxLength: 5 });
+		fc.assert(
+			fc.property(anyExpression(true), walk, (tree, choices) => {
+				const end = choices.reduce((from, [node, choice]) => rewriteAt(from, node, choice), tree);
+				expect(isEquivalent(tree, end)).toBe(true);
+				if (findValue(tree) !== undefined && findValue(end) !== undefined) expect(findValue(end)).toBe(findValue(tree));
+			}),
+			{ numRuns: 1000 },
 		);
 	});
 

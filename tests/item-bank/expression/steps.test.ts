@@ -25,6 +25,7 @@ describe('workSteps', () => {
 		['-5 + 0', 'adding-zero', '0 adds nothing, so the sum is −5.'],
 		['-5 - 0', 'adding-zero', 'Taking away 0 changes nothing: −5.'],
 		['8 - 3', 'whole-number-subtraction', 'Taking 3 away from 8 leaves 5.'],
+		['3 - 3', 'whole-number-subtraction', 'Taking 3 away from 3 leaves 0.'],
 		['-3 × 5', 'unlike-signs-product', 'Unlike signs make a negative product, and 3 × 5 = 15, so the value is −15.'],
 		['-3 × -5', 'like-signs-product', 'Like signs make a positive product, and 3 × 5 = 15, so the value is 15.'],
 		['0 × -5', 'zero-product', 'A product with the factor 0 is 0, which has no sign.'],
