@@ -163,7 +163,7 @@ describe('findRewritings', () => {
 				expect(isEquivalent(tree, end)).toBe(true);
 				if (findValue(tree) !== undefined && findValue(end) !== undefined) expect(findValue(end)).toBe(findValue(tree));
 			}),
-			{ numRuns: 1000 },
+			{ numRuns: 500 },
 		);
 	});
 

@@ -37,7 +37,7 @@ describe('renderMathml', () => {
 				const style = isShort ? 'shortened' : 'textbook';
 				expect(readText(renderMathml(tree, style))).toBe(printMathematics(tree, style).replaceAll(' ', ''));
 			}),
-			{ numRuns: 1000 },
+			{ numRuns: 500 },
 		);
 	});
 

@@ -118,7 +118,7 @@ describe('parseExpression', () => {
 					expect(position >= 0 && position <= text.length).toBe(true);
 				}
 			}),
-			{ numRuns: 5000 },
+			{ numRuns: 3000 },
 		);
 	});
 });

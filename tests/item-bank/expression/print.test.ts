@@ -44,7 +44,7 @@ describe('printMathematics', () => {
 			fc.property(anyExpression(), (tree) => {
 				expect(parseExpression(printMathematics(tree))).toStrictEqual(normaliseExpression(tree));
 			}),
-			{ numRuns: 2000 },
+			{ numRuns: 1000 },
 		);
 		fc.assert(
 			fc.property(anyStatement(), (tree) => {
@@ -64,7 +64,7 @@ describe('printMathematics', () => {
 				expect(printMathematics(normal, 'shortened')).toBe(printMathematics(tree, 'shortened'));
 				expect(findValue(normal)).toBe(findValue(tree));
 			}),
-			{ numRuns: 2000 },
+			{ numRuns: 1000 },
 		);
 	});
 

@@ -107,7 +107,7 @@ describe('workSteps', () => {
 					if (step.rewritten) expect(isEquivalent(step.before, step.rewritten)).toBe(true);
 				});
 			}),
-			{ numRuns: 1000 },
+			{ numRuns: 500 },
 		);
 	});
 });
