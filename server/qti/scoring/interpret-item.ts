@@ -1,0 +1,39 @@
+import type { MarkupElement } from '../../../item-bank/markup/tree.ts';
+import { childrenOf, onlyChild, readTree, ScoringError } from './read-tree.ts';
+import { runRules } from './rules.ts';
+import { getTemplate } from './templates.ts';
+import { readDeclaration, type Value } from './values.ts';
+
+/** A response as a platform holds it: texts of the members, none for no response. */
+export type PlatformResponses = Readonly<Record<string, readonly string[]>>;
+
+/** Values of outcome variables by identifier. */
+export type Outcomes = ReadonlyMap<string, Value>;
+
+/**
+ * Scores an exported item as QTI defines it: declarations, response processing by template or by rules. Every response
+ * variable must be answered, with an empty list for none. Throws {@link ScoringError} for what exports do not use.
+ */
+export function interpretItem(xml: string, responses: PlatformResponses): Outcomes {
+	return interpretItemTree(readTree(xml), responses);
+}
+
+/** As {@link interpretItem}, for a document read already. */
+export function interpretItemTree(root: MarkupElement, responses: PlatformResponses): Outcomes {
+	if (root.name !== 'assessmentItem')
+		throw new ScoringError(root.name, `expected an assessmentItem, found <${root.name}>`);
+	const inputs = childrenOf(root, 'responseDeclaration').map(readDeclaration);
+	const outputs = childrenOf(root, 'outcomeDeclaration').map(readDeclaration);
+	const values = new Map<string, Value>();
+	for (const { identifier, cardinality, baseType } of inputs) {
+		const members = responses[identifier];
+		if (!members) throw new ScoringError('responseDeclaration', `expected a response for ${identifier}, found none`);
+		values.set(identifier, members.length === 0 ? null : { cardinality, baseType, members });
+	}
+	for (const { identifier, initial } of outputs) values.set(identifier, initial);
+	const declarations = new Map([...inputs, ...outputs].map((each) => [each.identifier, each]));
+	const processing = onlyChild(root, 'responseProcessing');
+	const { template } = processing.attributes;
+	runRules(template === undefined ? childrenOf(processing) : getTemplate(template), { declarations, values });
+	return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+}
