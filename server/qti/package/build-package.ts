@@ -7,6 +7,7 @@ import type { Placement } from '../placement.ts';
 import { poolSize, runJob } from '../validate/pool.ts';
 import type { PublishedSchema } from '../validate/published.ts';
 import type { CheckedDocument, DocumentFacts } from '../validate/validate-document.ts';
+import { breakLines } from '../write/lines.ts';
 import { manifestPath, writeManifest } from '../write/manifest.ts';
 import { testPath, writeTest } from '../write/test.ts';
 import type { ItemBatch, WrittenBatch } from './item-batch.ts';
@@ -122,12 +123,12 @@ function writeFrame(
 	try {
 		const frame = writeXml(writeManifest(form, placements, [], version), { declaration: true });
 		const resources = batches.map((batch) => batch.resources).join('');
-		const xml = Buffer.from(insertResources(frame, resources));
+		const xml = Buffer.from(breakLines(insertResources(frame, resources)));
 		const schema = version === 'qti-2.1' ? 'manifest-2.1' : 'manifest-2.2';
 		const manifest: CheckedDocument = { path: manifestPath, xml, schema };
 		if (!form) return { documents: [manifest], problems: [] };
 		file = testPath;
-		const test = Buffer.from(writeXml(writeTest(form, placements, version), { declaration: true }));
+		const test = Buffer.from(breakLines(writeXml(writeTest(form, placements, version), { declaration: true })));
 		return { documents: [manifest, { path: testPath, xml: test, schema: version }], problems: [] };
 	} catch (error) {
 		if (!(error instanceof XmlError)) throw error;

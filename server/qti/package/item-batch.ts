@@ -7,6 +7,7 @@ import type { PublishedSchema } from '../validate/published.ts';
 import { type DocumentFacts, validateDocument } from '../validate/validate-document.ts';
 import type { QtiVersion } from '../versions.ts';
 import { type ImageFormat, writeItem } from '../write/item.ts';
+import { breakLines } from '../write/lines.ts';
 import { writeItemResources, writeManifest } from '../write/manifest.ts';
 import { deflatePart, type ZipPart } from './write-zip.ts';
 
@@ -41,7 +42,7 @@ export function writeItemBatch(batch: ItemBatch): WrittenBatch {
 		const path = `items/${placement.stem}.xml`;
 		try {
 			const written = writeItem(placement, batch.version, batch.images);
-			const xml = Buffer.from(writeXml(written.root, { declaration: true }));
+			const xml = Buffer.from(breakLines(writeXml(written.root, { declaration: true })));
 			const finding = validateDocument({ path, xml, schema: batch.version }, batch.published);
 			problems.push(...finding.problems.map((problem) => ({ ...problem, item: placement.record.id })));
 			if (finding.facts) facts.push([path, finding.facts]);

@@ -8,7 +8,8 @@ import type { PublishedSchema } from './published.ts';
 export type ProfileSchema = 'qti-2.1' | 'qti-2.2' | 'manifest-2.1' | 'manifest-2.2';
 
 /** Parsing that reads nothing but the bytes given: no external entities, no network. */
-export const safeParsing: ParseOption = ParseOption.XML_PARSE_NO_XXE | ParseOption.XML_PARSE_NONET;
+export const safeParsing: ParseOption =
+	ParseOption.XML_PARSE_NO_XXE | ParseOption.XML_PARSE_NONET | ParseOption.XML_PARSE_BIG_LINES;
 
 const profileBase = 'http://zeropair.invalid/profile/';
 const compiled = new Map<string, XsdValidator>();
