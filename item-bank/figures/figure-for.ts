@@ -46,7 +46,7 @@ function countersFor(expression: Expression): readonly Figure[] {
 	const terms = termsOf(plain);
 	if (terms === undefined) return [];
 	const candidates: Figure[] = [];
-	if (plain.kind === 'operation' && plain.operator === 'subtract') {
+	if (plain.kind === 'operation' && plain.operator === 'subtract' && terms.at(-1) !== 0) {
 		candidates.push(takeAway(terms.slice(0, -1), 0 - (terms.at(-1) ?? 0)));
 	}
 	const [first = 0] = terms;

@@ -64,8 +64,9 @@ function windowWith(figure: NumberLineFigure, values: readonly number[], tickEve
 	const anchor = figure.from ?? figure.to ?? 0;
 	const down = (value: number) => anchor + Math.floor((value - anchor) / tickEvery) * tickEvery;
 	const up = (value: number) => anchor + Math.ceil((value - anchor) / tickEvery) * tickEvery;
-	const lowest = down(Math.min(...values));
-	const highest = up(Math.max(...values));
+	const within = values.map((value) => Math.max(-farthest, Math.min(farthest, value)));
+	const lowest = down(Math.min(...within));
+	const highest = up(Math.max(...within));
 	const from = figure.from ?? (canReach(lowest - tickEvery) ? lowest - tickEvery : lowest);
 	const to = figure.to ?? (canReach(highest + tickEvery) ? highest + tickEvery : highest);
 	return { from, to, tickEvery };

@@ -81,8 +81,10 @@ function axisMarks(scale: NumberLineScale, place: Place, length: number): readon
 	];
 	for (const value of scale.ticks) {
 		const at = offsetOf(scale, value);
-		const reach = value === 0 ? zeroTick : tick;
-		marks.push(straight(place, [at, -reach], [at, reach], value === 0 ? 2 : 1.25));
+		// An unlabelled zero keeps a plain tick: to find it may be the task, and the description does not name it either.
+		const isLong = value === 0 && scale.labelled.includes(0);
+		const reach = isLong ? zeroTick : tick;
+		marks.push(straight(place, [at, -reach], [at, reach], isLong ? 2 : 1.25));
 	}
 	for (const value of scale.labelled) marks.push(textMark(tickLabel(scale, place, value)));
 	return marks;
