@@ -553,9 +553,9 @@ export interface ItemFindings {
 	readonly problems: ProblemList;
 	readonly key?: OptionsKey | ValueKey;
 	/**
-	 * The worked solution, one line a step.
+	 * The worked solution of the item's expression, where it has one: the expression as given, then a line for each step.
 	 */
-	readonly steps?: readonly string[];
+	readonly steps?: readonly StepLine[];
 }
 export interface OptionsKey {
 	readonly kind: 'options';
@@ -564,6 +564,16 @@ export interface OptionsKey {
 export interface ValueKey {
 	readonly kind: 'value';
 	readonly value: number;
+}
+export interface StepLine {
+	/**
+	 * The whole expression at this point.
+	 */
+	readonly line: string;
+	/**
+	 * What was done, empty beside the expression as given.
+	 */
+	readonly note: string;
 }
 /**
  * Every version of an item, newest first, and what was done when.

@@ -13,6 +13,8 @@ export interface Store {
 	readonly items: ItemStore & ItemSearch;
 	readonly forms: FormStore;
 	readonly groups: GroupStore;
+	/** Whether nothing was ever kept in it. */
+	isNew(): Promise<boolean>;
 	/** Writes a consistent copy into a new file that only its owner can read. Throws FileExistsError, FileRefusedError. */
 	backup(file: string): Promise<BackupReport>;
 	/** Closes the database; the store cannot be used afterwards. */
@@ -51,6 +53,10 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 		items: { ...createItemStore(context), ...createItemSearch(context) },
 		forms: createFormStore(context),
 		groups: createGroupStore(context),
+		isNew: async () => {
+			const happened = await engine.kysely.selectFrom('happenings').select('id').limit(1).executeTakeFirst();
+			return happened === undefined;
+		},
 		backup: (target) => backUpStore(engine, target),
 		close: () => engine.kysely.destroy(),
 	};

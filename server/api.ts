@@ -1,0 +1,78 @@
+import type {
+	ExportOrder,
+	Figure,
+	FigureDrawing,
+	FormCreation,
+	FormDetails,
+	FormEntry,
+	FormGiving,
+	FormList,
+	FormRevision,
+	FrameworkList,
+	GridProfile,
+	GroupCreation,
+	GroupEntry,
+	Health,
+	ItemCreation,
+	ItemEntry,
+	ItemFindings,
+	ItemHistory,
+	ItemPage,
+	ItemQuery,
+	ItemRevision,
+	ItemSaved,
+	Supply,
+	VersionChoice,
+} from '../item-bank/types.ts';
+
+/** The body of every answer outside 2xx. */
+export type { ErrorReport } from '../item-bank/types.ts';
+
+/** Asks for one version; the newest when left out. */
+export interface VersionQuery {
+	readonly version?: number;
+}
+
+/** What the header zeropair-report of an export holds, percent-encoded. */
+export interface ExportNotes {
+	/** What a teacher must know before using the package. */
+	readonly notes: readonly string[];
+	/** The first 20. */
+	readonly warnings: readonly string[];
+	readonly warningCount: number;
+	readonly validated: readonly { readonly schema: string; readonly checked: boolean }[];
+}
+
+/**
+ * Every route by method and address: what is sent and what comes back. Addresses are relative to the service; {id} stands
+ * for an id. Changes need the content type application/json. A zip or csv answer is bytes or text, not JSON.
+ */
+export interface Api {
+	readonly 'GET /api/health': { readonly answer: Health };
+	readonly 'GET /api/items': { readonly query: ItemQuery; readonly answer: ItemPage };
+	readonly 'POST /api/items': { readonly body: ItemCreation; readonly answer: ItemSaved };
+	readonly 'POST /api/items/check': { readonly body: object; readonly answer: ItemFindings };
+	readonly 'GET /api/items/{id}': { readonly query: VersionQuery; readonly answer: ItemEntry };
+	readonly 'PUT /api/items/{id}': { readonly body: ItemRevision; readonly answer: ItemSaved };
+	readonly 'GET /api/items/{id}/history': { readonly answer: ItemHistory };
+	readonly 'POST /api/items/{id}/approve': { readonly body: VersionChoice; readonly answer: ItemEntry };
+	readonly 'POST /api/items/{id}/retire': { readonly body: VersionChoice; readonly answer: ItemEntry };
+	readonly 'GET /api/standards': { readonly answer: FrameworkList };
+	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
+	readonly 'GET /api/forms': { readonly answer: FormList };
+	readonly 'POST /api/forms': { readonly body: FormCreation; readonly answer: FormEntry };
+	readonly 'GET /api/forms/{id}': { readonly query: VersionQuery; readonly answer: FormDetails };
+	readonly 'PUT /api/forms/{id}': { readonly body: FormRevision; readonly answer: FormEntry };
+	readonly 'POST /api/forms/{id}/give': { readonly body: FormGiving; readonly answer: FormGiving };
+	/** application/zip, with the header zeropair-report: see {@link ExportNotes}. */
+	readonly 'POST /api/forms/{id}/export': { readonly body: ExportOrder; readonly answer: ArrayBuffer };
+	/** text/csv; holds keys. */
+	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
+	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };
+	readonly 'POST /api/groups': { readonly body: GroupCreation; readonly answer: GroupEntry };
+	readonly 'GET /api/groups/{id}': { readonly answer: GroupEntry };
+	readonly 'POST /api/figures/drawing': { readonly body: Figure; readonly answer: FigureDrawing };
+	readonly 'GET /api/grid-profiles': { readonly answer: readonly GridProfile[] };
+	/** OpenAPI 3.1. */
+	readonly 'GET /api/openapi.json': { readonly answer: object };
+}

@@ -1,0 +1,71 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { projectRoot } from './project-root.ts';
+import type { NewForm } from './store/form-store.ts';
+import type { NewGroup } from './store/group-store.ts';
+import type { NewItem } from './store/item-store.ts';
+import type { Store } from './store/open-store.ts';
+
+/** What the demo department brought into a bank. */
+export interface DemoReport {
+	readonly items: number;
+	readonly forms: number;
+	readonly groups: number;
+}
+
+/** The demo department is already in the bank. */
+export class DemoPresentError extends Error {
+	readonly code = 'demo-present';
+	/** An id of the demo that was found. */
+	readonly id: string;
+
+	constructor(id: string) {
+		super(`expected a bank without the demo department, found its "${id}"`);
+		this.name = 'DemoPresentError';
+		this.id = id;
+	}
+}
+
+/** The demo department of Saltmarsh Ridge as it stands in a folder of JSON files. */
+export interface Demo {
+	readonly items: readonly NewItem[];
+	readonly forms: readonly NewForm[];
+	readonly groups: readonly NewGroup[];
+}
+
+/** Reads the demo department; forms name items at version 1. */
+export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): Demo {
+	const files = readdirSync(join(folder, 'items'))
+		.filter((name) => name.endsWith('.json'))
+		.sort();
+	const read = (path: string): unknown => JSON.parse(readFileSync(join(folder, path), 'utf8'));
+	return {
+		items: files.flatMap((name) => read(join('items', name)) as readonly NewItem[]),
+		forms: read('forms.json') as readonly NewForm[],
+		groups: read('groups.json') as readonly NewGroup[],
+	};
+}
+
+/**
+ * Brings the demo department into a bank: items approved, forms, groups. All is checked as anything else that comes in;
+ * the items come in one transaction. Throws {@link DemoPresentError} when a part of it is already there, and
+ * ContentRefusedError for a fault in the demo.
+ */
+export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<DemoReport> {
+	const present = await findPresent(store, demo);
+	if (present !== undefined) throw new DemoPresentError(present);
+	await store.items.createMany(demo.items, 'approved');
+	for (const group of demo.groups) await store.groups.add(group);
+	for (const form of demo.forms) await store.forms.create(form);
+	return { items: demo.items.length, forms: demo.forms.length, groups: demo.groups.length };
+}
+
+async function findPresent(store: Store, demo: Demo): Promise<string | undefined> {
+	const wanted = demo.items.flatMap(({ id }) => (id === undefined ? [] : [{ id, version: 1 }]));
+	const [item] = await store.items.getMany(wanted);
+	if (item) return item.id;
+	const forms = await store.forms.list();
+	const groups = await store.groups.list();
+	const ids = new Set([...forms, ...groups].map(({ id }) => id));
+	return [...demo.forms, ...demo.groups].map(({ id }) => id).find((id) => id !== undefined && ids.has(id));
+}

@@ -1,0 +1,98 @@
+import type { FastifyError, FastifyReply } from 'fastify';
+import { InvariantError } from '../item-bank/invariant.ts';
+import type { ErrorReport, ProblemList } from '../item-bank/types.ts';
+import { RequestError } from './request-errors.ts';
+import { StoreError } from './store/store-errors.ts';
+
+/** HTTP status of the errors of store and export; the core and the store know nothing of HTTP. */
+const statuses: Readonly<Record<string, number>> = {
+	'not-found': 404,
+	'id-taken': 409,
+	'group-name-taken': 409,
+	'already-given': 409,
+	'version-conflict': 409,
+	'status-refused': 409,
+	'content-refused': 400,
+	'item-not-approvable': 422,
+	'cursor-refused': 400,
+	'unknown-standard': 400,
+	'store-busy': 503,
+	'disk-full': 507,
+	'export-invalid': 422,
+	'export-empty': 422,
+	'export-too-large': 422,
+	'export-item-missing': 422,
+	'export-item-repeated': 422,
+	'export-cancelled': 503,
+};
+
+/** What fastify itself refuses, in our words. */
+const fastifyRefusals: Readonly<
+	Record<string, { readonly code: string; readonly status: number; readonly message: string }>
+> = {
+	FST_ERR_CTP_BODY_TOO_LARGE: { code: 'body-too-large', status: 413, message: 'expected a body of at most 1 MB' },
+	FST_ERR_CTP_INVALID_CONTENT_LENGTH: {
+		code: 'body-unreadable',
+		status: 400,
+		message: 'expected as many bytes as the request announced',
+	},
+	FST_ERR_CTP_INVALID_JSON_BODY: { code: 'json-malformed', status: 400, message: 'expected JSON in the body' },
+	FST_ERR_CTP_EMPTY_JSON_BODY: {
+		code: 'json-malformed',
+		status: 400,
+		message: 'expected JSON in the body, found nothing',
+	},
+	FST_ERR_CTP_INVALID_MEDIA_TYPE: {
+		code: 'content-type-refused',
+		status: 415,
+		message: 'expected the content type application/json',
+	},
+	FST_ERR_BAD_URL: { code: 'url-malformed', status: 400, message: 'expected an address with valid percent encoding' },
+	FST_ERR_MAX_PARAM_LENGTH: { code: 'url-malformed', status: 414, message: 'expected a shorter address' },
+};
+
+/** Answers any error in the one shape. What we did not foresee becomes a 500 that tells nothing of the inside. */
+export function replyWithError(error: unknown, reply: FastifyReply, report: (error: unknown) => void): FastifyReply {
+	const { status, body } = describeError(error);
+	if (status === 500) report(error);
+	return reply.code(status).type('application/json').send(body);
+}
+
+/** Status and body for an error. */
+export function describeError(error: unknown): { readonly status: number; readonly body: ErrorReport } {
+	if (error instanceof RequestError)
+		return { status: error.status, body: bodyOf(error.code, error.message, error.problems) };
+	if (
+		error instanceof Error &&
+		!(error instanceof InvariantError) &&
+		'code' in error &&
+		typeof error.code === 'string'
+	) {
+		const status = statuses[error.code];
+		if (status !== undefined) return { status, body: bodyOf(error.code, error.message, problemsOf(error)) };
+		// A damaged or closed-off store is the department's to know, not a fault of ours.
+		if (error instanceof StoreError) return { status: 500, body: bodyOf(error.code, error.message, []) };
+		const refusal = fastifyRefusals[error.code];
+		if (refusal) return { status: refusal.status, body: bodyOf(refusal.code, refusal.message, []) };
+		const { statusCode } = error as FastifyError;
+		if (statusCode !== undefined && statusCode >= 400 && statusCode < 500) {
+			return { status: statusCode, body: bodyOf('request-refused', error.message, []) };
+		}
+	}
+	if (error instanceof SyntaxError) {
+		return { status: 400, body: bodyOf('json-malformed', 'expected JSON in the body', []) };
+	}
+	return { status: 500, body: bodyOf('internal', 'something went wrong in the bank; nothing of it was kept', []) };
+}
+
+function bodyOf(code: string, message: string, problems: ProblemList): ErrorReport {
+	return {
+		code,
+		message,
+		problems: problems.map((problem) => ({ code: problem.code, path: problem.path, message: problem.message })),
+	};
+}
+
+function problemsOf(error: Error): ProblemList {
+	return 'problems' in error && Array.isArray(error.problems) ? (error.problems as ProblemList) : [];
+}

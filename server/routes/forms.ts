@@ -1,0 +1,123 @@
+import type { FastifyInstance } from 'fastify';
+import type { ExportOrder, FormCreation, FormGiving, FormRevision } from '../../item-bank/types.ts';
+import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
+import { writeAnswerMap } from '../qti/answer-map.ts';
+import { exportForm } from '../qti/export-form.ts';
+import { placeForm } from '../qti/placement.ts';
+import type { Store } from '../store/open-store.ts';
+import { idParameter, underField, versionQuery } from './shared.ts';
+
+const params = pathParameters({ id: idParameter });
+const text = { type: 'string' };
+
+const schemas = {
+	list: {
+		summary: 'List the forms',
+		response: { 200: answerJson('The newest version of each, by title.', 'form-list') },
+	},
+	create: {
+		summary: 'Keep a new form',
+		body: schemaNamed('form-creation'),
+		response: { 201: answerJson('The form as kept.', 'form-entry') },
+	},
+	get: {
+		summary: 'Show one version of a form with its items and when it was given',
+		params,
+		querystring: versionQuery,
+		response: { 200: answerJson('The version.', 'form-details') },
+	},
+	revise: {
+		summary: 'Keep a new version of a form',
+		description: 'Refused when the version it is based on is no longer the newest.',
+		params,
+		body: schemaNamed('form-revision'),
+		response: { 200: answerJson('The new version.', 'form-entry') },
+	},
+	give: {
+		summary: 'Record that a form was given to a group on a day',
+		params,
+		body: schemaNamed('form-giving'),
+		response: { 201: answerJson('As recorded.', 'form-giving') },
+	},
+	export: {
+		summary: 'Take a form out as a QTI package',
+		description:
+			'The package is checked before it is handed over. The header zeropair-report holds notes and warnings as percent-encoded JSON. Without images figures are PNG.',
+		params,
+		body: schemaNamed('export-order'),
+		response: {
+			200: {
+				description: 'The package.',
+				content: { 'application/zip': { schema: { type: 'string', contentMediaType: 'application/zip' } } },
+			},
+		},
+	},
+	answerMap: {
+		summary: 'Show which exported item is which, with keys',
+		description: 'Confidential: it holds the keys.',
+		params,
+		querystring: versionQuery,
+		response: { 200: { description: 'answer-map.csv', content: { 'text/csv': { schema: text } } } },
+	},
+} satisfies Record<string, RouteSchema>;
+
+interface ById {
+	readonly Params: { readonly id: string };
+}
+
+/** Routes below /api/forms. */
+export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?: string): void {
+	const { forms } = store;
+	app.get('/api/forms', { schema: schemas.list }, () => forms.list());
+	app.post<{ Body: FormCreation }>('/api/forms', { schema: schemas.create }, async ({ body }, reply) => {
+		const record = await underField('form', forms.create(body));
+		return reply.code(201).header('location', `/api/forms/${record.id}`).send(record);
+	});
+	app.get<ById & { Querystring: { version?: number } }>(
+		'/api/forms/:id',
+		{ schema: schemas.get },
+		({ params, query }) => forms.get(params.id, query.version),
+	);
+	app.put<ById & { Body: FormRevision }>('/api/forms/:id', { schema: schemas.revise }, ({ params, body }) =>
+		underField('form', forms.revise(params.id, body.baseVersion, body.form)),
+	);
+	app.post<ById & { Body: FormGiving }>(
+		'/api/forms/:id/give',
+		{ schema: schemas.give },
+		async ({ params, body }, reply) => reply.code(201).send(await forms.give(params.id, body)),
+	);
+	app.post<ById & { Body: ExportOrder }>(
+		'/api/forms/:id/export',
+		{ schema: schemas.export },
+		async (request, reply) => {
+			const { version, as, images = 'png' } = request.body;
+			const { record, items } = await forms.get(request.params.id, version);
+			const abandoned = new AbortController();
+			request.raw.once('close', () => {
+				if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
+			});
+			const { fileName, bytes, report } = await exportForm(
+				{ form: record, items },
+				{ as, images, signal: abandoned.signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
+			);
+			const { notes, warnings, validated } = report;
+			const told = { notes, warnings: warnings.slice(0, 20), warningCount: warnings.length, validated };
+			return reply
+				.type('application/zip')
+				.header('content-disposition', `attachment; filename="${fileName}"`)
+				.header('zeropair-report', encodeURIComponent(JSON.stringify(told)))
+				.send(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+		},
+	);
+	app.get<ById & { Querystring: { version?: number } }>(
+		'/api/forms/:id/answer-map',
+		{ schema: schemas.answerMap },
+		async ({ params, query }, reply) => {
+			const { record, items } = await forms.get(params.id, query.version);
+			return reply
+				.type('text/csv; charset=utf-8')
+				.header('content-disposition', `attachment; filename="${record.id}-v${record.version}-answer-map.csv"`)
+				.send(writeAnswerMap(record, placeForm(record, items)));
+		},
+	);
+}
