@@ -1,4 +1,5 @@
 import type { ErrorReport, ExportOrder, FormDetails, FormSummary } from '../item-bank/types.ts';
+import type { ExportNotes } from '../server/api.ts';
 
 /** Thrown when the bank refuses or cannot be reached; the message can be shown as it is. */
 export class ApiError extends Error {
@@ -10,13 +11,6 @@ export class ApiError extends Error {
 		this.code = code;
 		this.problems = problems;
 	}
-}
-
-/** What an export said beside the package. */
-export interface ExportTold {
-	readonly notes: readonly string[];
-	readonly warnings: readonly string[];
-	readonly validated: readonly { readonly schema: string; readonly checked: boolean }[];
 }
 
 /** A file handed over by the bank. */
@@ -39,9 +33,9 @@ export async function fetchForm(id: string): Promise<FormDetails> {
 export async function exportForm(
 	id: string,
 	order: ExportOrder,
-): Promise<{ readonly file: HandedFile; readonly told: ExportTold }> {
+): Promise<{ readonly file: HandedFile; readonly told: ExportNotes }> {
 	const response = await request(`/api/forms/${encodeURIComponent(id)}/export`, order);
-	const told = JSON.parse(decodeURIComponent(response.headers.get('zeropair-report') ?? '{}')) as ExportTold;
+	const told = JSON.parse(decodeURIComponent(response.headers.get('zeropair-report') ?? '{}')) as ExportNotes;
 	return { file: await handOver(response), told };
 }
 

@@ -1,10 +1,11 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { ExportOrder } from '../../item-bank/types.ts';
-import { ApiError, type ExportTold, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
+import type { ExportNotes } from '../../server/api.ts';
+import { ApiError, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
 
 interface Outcome {
 	readonly files: readonly { readonly name: string; readonly address: string; readonly note: string }[];
-	readonly told: ExportTold;
+	readonly told: ExportNotes;
 }
 
 /** Takes a form out to a learning platform: which QTI version, which pictures, then the files and what was checked. */
@@ -117,7 +118,7 @@ export class ZpExportPanel extends LitElement {
 		return html`
 			<ul class="files">${files.map(({ name, address, note }) => html`<li><a href=${address} download=${name}>Save ${name}</a> <span class="soft">${note}</span></li>`)}</ul>
 			<p class="soft">Before it was handed over: ${told.validated.map(({ schema, checked }) => `${schema} ${checked ? 'checked' : 'not installed, so not checked'}`).join('; ')}.</p>
-			<ul>${[...told.warnings, ...told.notes].map((note) => html`<li>${note}</li>`)}</ul>
+			<ul>${[...told.warnings, ...moreWarnings(told), ...told.notes].map((note) => html`<li>${note}</li>`)}</ul>
 		`;
 	}
 
@@ -128,6 +129,10 @@ export class ZpExportPanel extends LitElement {
 			<ul>${this.failure.problems.map(({ path, message }) => html`<li>${path} ${message}</li>`)}</ul>
 		</div>`;
 	}
+}
+
+function moreWarnings({ warnings, warningCount }: ExportNotes): readonly string[] {
+	return warningCount > warnings.length ? [`and ${warningCount - warnings.length} more warnings`] : [];
 }
 
 customElements.define('zp-export-panel', ZpExportPanel);

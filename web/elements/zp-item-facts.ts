@@ -25,11 +25,11 @@ export class ZpItemFacts extends LitElement {
 		dl { margin: 0; display: grid; grid-template-columns: auto 1fr; gap: 0 10px; }
 		dt { color: var(--ink-soft); }
 		dd { margin: 0; color: var(--ink); }
-		.math { white-space: nowrap; font-family: var(--serif); }
+		.math { white-space: nowrap; font: 400 15px/22px var(--serif); color: var(--ink); }
 		.spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 		.key { border-top: 1px solid var(--paper-line); margin-top: 7px; padding-top: 6px; }
 		.key strong { color: var(--ink); font-weight: 600; }
-		ol { margin: 4px 0 0; padding-left: 1.3em; }
+		ol { margin: 4px 0 0; padding: 0; list-style: none; }
 		ol small { font-size: 13px; line-height: 18px; display: block; }
 	`;
 

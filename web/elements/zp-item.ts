@@ -26,9 +26,9 @@ export class ZpItem extends LitElement {
 		ol { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 4px 40px; }
 		ol.long { flex-direction: column; }
 		li { display: flex; gap: 10px; align-items: baseline; min-height: 36px; }
+		li:has(zp-figure) { align-items: center; }
 		li zp-figure { margin: 4px 0; }
 		.letter { font-family: var(--sans); font-weight: 600; min-width: 1.2em; }
-		.hint { font: 400 15px/22px var(--sans); color: var(--ink-soft); }
 	`;
 
 	protected override render(): TemplateResult | typeof nothing {
@@ -42,9 +42,8 @@ export class ZpItem extends LitElement {
 			case 'gridded':
 				return html`<zp-answer-grid profile=${this.grid ?? item.grid} unit=${item.unit ?? ''}></zp-answer-grid>`;
 			case 'choice':
-				return renderOptions(item.options);
 			case 'multiple-choice':
-				return html`<p class="hint">Mark every right answer.</p>${renderOptions(item.options)}`;
+				return renderOptions(item.options);
 		}
 	}
 }

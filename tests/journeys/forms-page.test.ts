@@ -1,0 +1,140 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { type Service, serve } from '../../server/main.ts';
+import { closeValidation } from '../../server/qti/validate/pool.ts';
+import { validatePackage } from '../../server/qti/validate-package.ts';
+import { browserPath, launchBrowser } from '../helpers/browser.ts';
+import { requireOutside } from '../helpers/reference.ts';
+
+const hasBrowser = requireOutside('Chromium (Debian package chromium)', browserPath !== undefined);
+const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
+	let folder: string;
+	let service: Service;
+	let browser: Browser;
+	let context: BrowserContext;
+	let page: Page;
+	let complaints: string[];
+
+	beforeAll(async () => {
+		folder = mkdtempSync(join(tmpdir(), 'zeropair-journey-'));
+		service = await serve({ dataFolder: join(folder, 'data'), port: 0, host: '127.0.0.1' });
+		browser = await launchBrowser();
+	});
+
+	afterAll(async () => {
+		await browser.close();
+		await service.stop();
+		await closeValidation();
+		rmSync(folder, { recursive: true });
+	});
+
+	beforeEach(async () => {
+		context = await browser.newContext({
+			viewport: { width: 1366, height: 768 },
+			acceptDownloads: true,
+			bypassCSP: false,
+		});
+		page = await context.newPage();
+		complaints = [];
+		page.on('console', (message) => {
+			if (message.type() === 'error') complaints.push(message.text());
+		});
+		page.on('pageerror', (error) => complaints.push(error.message));
+		page.on('request', (request) => {
+			if (!request.url().startsWith(service.url) && !request.url().startsWith('blob:'))
+				complaints.push(`left the machine: ${request.url()}`);
+		});
+	});
+
+	afterEach(async () => {
+		await context.close();
+	});
+
+	async function openForm(title: string): Promise<void> {
+		await page.goto(service.url);
+		await page.getByRole('link', { name: title }).click();
+		await page.getByRole('heading', { name: title, level: 2 }).waitFor();
+	}
+
+	test('shows both demo forms, every item with its figures, and no key unless asked', async () => {
+		await openForm('Unit check: integers, Form B');
+		expect(await page.getByRole('article').count()).toBe(20);
+		expect(await page.getByRole('img').count()).toBeGreaterThanOrEqual(8);
+		expect(await page.getByText(/^Key /).count()).toBe(0);
+		await page.getByLabel('Show keys and worked steps').check();
+		expect(await page.getByText(/^Key /).count()).toBe(20);
+		expect(complaints).toEqual([]);
+	});
+
+	test.each(['QTI 2.2', 'QTI 2.1'])('hands over a valid %s package and the answer map', async (version) => {
+		await openForm('Unit check: integers, Form A');
+		await page.getByText('Take this form to a learning platform').click();
+		await page.getByLabel(version).check();
+		await page.getByRole('button', { name: 'Write the package' }).click();
+		const save = async (name: RegExp): Promise<Buffer> => {
+			const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name }).click()]);
+			return readFile(await download.path());
+		};
+		const bytes = await save(/Save .*\.zip/);
+		expect(await validatePackage(bytes)).toEqual([]);
+		const answerMap = (await save(/Save .*\.csv/)).toString('utf8');
+		expect(answerMap.trim().split(/\r?\n/)).toHaveLength(21);
+		expect(await page.getByRole('status').textContent()).toContain('placement in the grid is not enforced');
+		expect(complaints).toEqual([]);
+	});
+
+	test('says so, and loses nothing, when the bank stops answering', async () => {
+		await openForm('Unit check: integers, Form A');
+		await page.route('**/export', (route) => route.abort());
+		await page.getByText('Take this form to a learning platform').click();
+		await page.getByRole('button', { name: 'Write the package' }).click();
+		await page.getByRole('alert').getByText('The bank does not answer').waitFor();
+		await page.unroute('**/export');
+		await page.getByRole('button', { name: 'Write the package' }).click();
+		await page.getByRole('link', { name: /Save .*\.zip/ }).waitFor();
+	});
+
+	test('can be used from the keyboard alone', async () => {
+		await openForm('Unit check: integers, Form A');
+		await page.getByLabel('Show keys and worked steps').focus();
+		await page.keyboard.press('Tab');
+		await page.keyboard.press('Enter');
+		expect(await page.getByRole('button', { name: 'Write the package' }).isVisible()).toBe(true);
+		await page.keyboard.press('Tab');
+		await page.keyboard.press('ArrowDown');
+		expect(await page.getByLabel('QTI 2.1').isChecked()).toBe(true);
+	});
+
+	test.each(['light', 'dark'] as const)('has no accessibility violation in the %s theme', async (colorScheme) => {
+		await page.emulateMedia({ colorScheme });
+		await openForm('Unit check: integers, Form A');
+		await page.getByLabel('Show keys and worked steps').check();
+		await page.getByText('Take this form to a learning platform').click();
+		await page.evaluate(await readFile(axePath, 'utf8'));
+		const found = await page.evaluate(async () => {
+			const { axe } = window as unknown as {
+				axe: {
+					run: (
+						context: Document,
+					) => Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
+				};
+			};
+			const { violations } = await axe.run(document);
+			return violations.map(
+				({ id, nodes }) =>
+					`${id}: ${nodes
+						.slice(0, 3)
+						.map(({ html }) => html.slice(0, 120))
+						.join(' | ')}`,
+			);
+		});
+		expect(found).toEqual([]);
+	});
+});
