@@ -76,12 +76,12 @@ export function rulesOf(version: QtiVersion): readonly Rule[] {
 		{
 			code: 'qti-stray-text',
 			finds: [
-				`${body}//q:p[not(*) and normalize-space(.) = '']`,
+				`${body}//*[self::q:p or self::q:prompt or self::q:caption or self::q:th or self::q:td][not(*) and normalize-space(.) = '']`,
 				`${body}//q:p[q:img and text()]`,
 				`${choices}/q:simpleChoice[not(*) and normalize-space(.) = '']`,
 				`${choices}/q:simpleChoice[q:img and text()]`,
 			].join(' | '),
-			expected: 'a paragraph or option that holds text, or one image alone',
+			expected: 'text, or one image alone',
 		},
 	];
 }

@@ -25,7 +25,7 @@ export function writeAlignments(alignments: readonly Alignment[]): WrittenAlignm
 		const standard = findStandard(id, edition, code);
 		const name = `${id} ${edition}`;
 		const identifier = standard?.guid ?? standard?.uri;
-		const label = standard ? `${name} ${code}: ${standard.statement}` : `${name} ${code}`;
+		const label = standard ? `${name} ${code}: ${standard.statement} (paraphrase)` : `${name} ${code}`;
 		if (!framework || identifier === undefined) {
 			paths.push(writeTaxonPath(framework?.name ?? name, code, label));
 			continue;
