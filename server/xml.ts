@@ -5,22 +5,27 @@ import type { MarkupElement, MarkupNode } from '../item-bank/markup/tree.ts';
 const xmlNamespace = 'http://www.w3.org/XML/1998/namespace';
 const declarationNamespace = 'http://www.w3.org/2000/xmlns/';
 
-/** Why a markup tree cannot be written; see {@link XmlError}. */
-export type XmlErrorCode = 'xml-illegal-character' | 'xml-illegal-name' | 'xml-unknown-prefix' | 'xml-unwritable';
-
-/** A markup tree that cannot be written as XML. `where` is the path of element names, with @name for an attribute. */
-export class XmlError extends Error {
-	readonly code: XmlErrorCode;
+/** What is wrong with a markup tree that cannot be written as XML. */
+export interface XmlFault {
+	readonly code: 'xml-illegal-character' | 'xml-illegal-name' | 'xml-unknown-prefix' | 'xml-unwritable';
+	/** The path of element names from the root, ending in @name for an attribute. */
 	readonly where: string;
-	/** The character that cannot be written; undefined when the fault is not a character. */
+	/** The character that cannot be written, where the fault is a character. */
+	readonly codePoint?: number | undefined;
+}
+
+/** A markup tree that cannot be written as XML. */
+export class XmlError extends Error implements XmlFault {
+	readonly code: XmlFault['code'];
+	readonly where: string;
 	readonly codePoint: number | undefined;
 
-	constructor(code: XmlErrorCode, where: string, message: string, codePoint?: number, cause?: unknown) {
-		super(message, cause === undefined ? undefined : { cause });
+	constructor(fault: XmlFault, message: string, options?: ErrorOptions) {
+		super(message, options);
 		this.name = 'XmlError';
-		this.code = code;
-		this.where = where;
-		this.codePoint = codePoint;
+		this.code = fault.code;
+		this.where = fault.where;
+		this.codePoint = fault.codePoint;
 	}
 }
 
@@ -49,7 +54,7 @@ export function writeXml(root: MarkupElement, options: { readonly declaration?: 
 		return document.end({ wellFormed: true, headless: options.declaration !== true });
 	} catch (cause) {
 		const message = `expected markup that makes well-formed XML, found in <${root.name}>: ${String(cause)}`;
-		throw new XmlError('xml-unwritable', root.name, message, undefined, cause);
+		throw new XmlError({ code: 'xml-unwritable', where: root.name }, message, { cause });
 	}
 }
 
@@ -118,13 +123,17 @@ function lookUp(prefix: string, scope: Scope, step: Step): string {
 	const namespace = scope.get(prefix);
 	if (namespace !== undefined) return namespace;
 	const where = pathTo(step);
-	throw new XmlError('xml-unknown-prefix', where, `expected xmlns:${prefix} on or above ${where}, found none`);
+	throw new XmlError(
+		{ code: 'xml-unknown-prefix', where },
+		`expected xmlns:${prefix} on or above ${where}, found none`,
+	);
 }
 
 function checkName(name: string, step: Step, attribute: string | undefined): void {
 	if (qualifiedName.test(name)) return;
 	const where = pathTo(step, attribute);
-	throw new XmlError('xml-illegal-name', where, `expected a name of XML at ${where}, found ${JSON.stringify(name)}`);
+	const message = `expected a name of XML at ${where}, found ${JSON.stringify(name)}`;
+	throw new XmlError({ code: 'xml-illegal-name', where }, message);
 }
 
 function checkText(text: string, step: Step | undefined, attribute: string | undefined): void {
@@ -137,7 +146,7 @@ function characterError(text: string, index: number, step: Step | undefined, att
 	const where = pathTo(step, attribute);
 	const written = `U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}`;
 	const message = `expected characters that XML 1.0 can hold at ${where}, found ${written} at position ${index}`;
-	return new XmlError('xml-illegal-character', where, message, codePoint);
+	return new XmlError({ code: 'xml-illegal-character', where, codePoint }, message);
 }
 
 function pathTo(step: Step | undefined, attribute?: string): string {

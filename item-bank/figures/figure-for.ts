@@ -12,7 +12,7 @@ export interface FigureOptions {
 	readonly labels?: NonNullable<NumberLineFigure['labels']>;
 	/** Whether arrows carry their lengths; when left out, only if an arrow ends between ticks. */
 	readonly arrowLabels?: boolean;
-	/** Whether the first number is where the first arrow starts, instead of an arrow of its own. */
+	/** Whether the first number is where the first arrow starts, instead of an arrow of its own; when left out, only where it must. */
 	readonly startsAtFirst?: boolean;
 }
 
@@ -95,11 +95,15 @@ function linesFor(expression: Expression, options: FigureOptions): readonly Figu
 
 function arrowLines(line: NumberLineFigure, walk: readonly number[], options: FigureOptions): readonly Figure[] {
 	const [first = 0, ...rest] = walk;
-	const drawn = options.startsAtFirst ? { ...line, start: first, arrows: rest } : { ...line, arrows: walk };
-	const length = drawn.arrows.length;
-	if (length === 0 || length > 6 || drawn.arrows.includes(0)) return [];
-	if (options.arrowLabels !== undefined) return [{ ...drawn, arrowLabels: options.arrowLabels }];
-	return [drawn, { ...drawn, arrowLabels: true }];
+	const fromZero = { ...line, arrows: walk };
+	const fromFirst = { ...line, start: first, arrows: rest };
+	// Seven numbers need the first as a start, since a line takes six arrows.
+	const drawn =
+		options.startsAtFirst === undefined ? [fromZero, fromFirst] : [options.startsAtFirst ? fromFirst : fromZero];
+	const sound = drawn.filter(({ arrows }) => arrows.length > 0 && arrows.length <= 6 && !arrows.includes(0));
+	const { arrowLabels } = options;
+	if (arrowLabels !== undefined) return sound.map((figure) => ({ ...figure, arrowLabels }));
+	return [...sound, ...sound.map((figure) => ({ ...figure, arrowLabels: true }))];
 }
 
 function repeat(times: number, length: number): readonly number[] | undefined {

@@ -93,7 +93,6 @@ export function frameMark(box: Box, rounding: number, dash?: string): MarkupElem
 		width: box.width,
 		height: box.height,
 		rx: rounding,
-		ry: rounding,
 		fill: 'none',
 		stroke: ink,
 		'stroke-width': 1.5,

@@ -5,7 +5,6 @@ import { columnsOf, splitCounters } from '../../../item-bank/figures/counters.ts
 import { describeFigure } from '../../../item-bank/figures/describe-figure.ts';
 import { drawFigure } from '../../../item-bank/figures/draw-figure.ts';
 import type { CountersFigure, Figure, NumberLineFigure } from '../../../item-bank/types.ts';
-import { writeXml } from '../../../server/xml.ts';
 import { counters, groups, lines } from './figure-arbitraries.ts';
 
 const set = (parts: Partial<CountersFigure>) => describeFigure({ kind: 'counters', plus: 0, minus: 0, ...parts });
@@ -72,6 +71,7 @@ describe('number lines', () => {
 			'One tick in 3 is labelled, from negative 6 to 3 in steps of 3, with 4 more ticks left of negative 6 and ' +
 				'7 more ticks right of 3.',
 		);
+		expect(line({ from: -4, to: 6, labels: [-3, 0, 3] })).toContain(', with 1 more tick left of negative 3 and 3 more');
 		expect(line({ labels: [] })).toContain('No tick is labelled.');
 	});
 
@@ -125,22 +125,88 @@ describe('number lines', () => {
 	});
 });
 
-test.each([counters, groups, lines] as fc.Arbitrary<Figure>[])(
-	'figures described alike are drawn alike, and figures drawn alike are described alike (%#)',
-	(figures) => {
+describe('figures described alike are drawn alike, and figures drawn alike are described alike', () => {
+	const upTo = (count: number) => Array.from({ length: count + 1 }, (_, index) => index);
+
+	function expectOneToOne(figures: readonly Figure[]): void {
 		const drawings = new Map<string, string>();
 		const descriptions = new Map<string, string>();
-		fc.assert(
-			fc.property(figures, (figure) => {
-				fc.pre(checkFigure(figure).length === 0);
-				const description = describeFigure(figure);
-				const drawing = writeXml(drawFigure(figure).root);
-				expect(drawings.get(description) ?? drawing).toBe(drawing);
-				expect(descriptions.get(drawing) ?? description).toBe(description);
-				drawings.set(description, drawing);
-				descriptions.set(drawing, description);
-			}),
-			{ numRuns: 300 },
+		for (const figure of figures) {
+			if (checkFigure(figure).length > 0) continue;
+			const description = describeFigure(figure);
+			const drawing = JSON.stringify(drawFigure(figure).root);
+			if ((drawings.get(description) ?? drawing) !== drawing) expect.fail(`two drawings for: ${description}`);
+			if ((descriptions.get(drawing) ?? description) !== description) {
+				expect.fail(`one drawing for: ${description} and: ${descriptions.get(drawing)}`);
+			}
+			drawings.set(description, drawing);
+			descriptions.set(drawing, description);
+		}
+		expect(drawings.size).toBeGreaterThan(99);
+	}
+
+	test('sets of counters', () => {
+		const sets = [0, 1, 2, 3, 14].flatMap((plus) =>
+			[0, 1, 2, 13].flatMap((minus) =>
+				upTo(2).flatMap((ringedPairs) =>
+					upTo(2).flatMap((addedPairs) =>
+						upTo(4).flatMap((count) =>
+							(['plus', 'minus'] as const).map((sign): Figure => {
+								const removed = count === 0 ? {} : { removed: { sign, count } };
+								return { kind: 'counters', plus, minus, ringedPairs, addedPairs, ...removed };
+							}),
+						),
+					),
+				),
+			),
 		);
-	},
-);
+		expectOneToOne(sets);
+	});
+
+	test('groups of counters', () => {
+		expectOneToOne(
+			upTo(9).flatMap((groups) =>
+				upTo(9).flatMap((each) =>
+					(['plus', 'minus'] as const).map(
+						(sign): Figure => ({ kind: 'counter-groups', groups: groups + 1, each: each + 1, sign }),
+					),
+				),
+			),
+		);
+	});
+
+	test('number lines', () => {
+		const windows = [
+			{ from: -4, to: 4, tickEvery: 1 },
+			{ from: -4, to: 8, tickEvery: 2 },
+			{ from: -20, to: 20, tickEvery: 1 },
+		];
+		const labels: readonly NonNullable<NumberLineFigure['labels']>[] = [
+			'every-tick',
+			'ends',
+			'ends-and-zero',
+			'zero',
+			[],
+			[-2, 4],
+			[2],
+		];
+		const marks: readonly Partial<NumberLineFigure>[] = [
+			{},
+			{ points: [{ at: -2, label: 'A' }] },
+			{ points: [{ at: 2, label: 'A' }, { at: -2 }] },
+			{ points: [{ at: 2 }, { at: -4, label: 'B' }] },
+			...[[2], [-2], [4], [2, -4], [-4, 2], [4, -2, -2]].flatMap((arrows) =>
+				[0, -2, 2].flatMap((start) => [false, true].map((arrowLabels) => ({ arrows, start, arrowLabels }))),
+			),
+		];
+		expectOneToOne(
+			(['horizontal', 'vertical'] as const).flatMap((orientation) =>
+				windows.flatMap((window) =>
+					labels.flatMap((labels) =>
+						marks.map((parts): Figure => ({ kind: 'number-line', orientation, ...window, labels, ...parts })),
+					),
+				),
+			),
+		);
+	});
+});

@@ -48,6 +48,10 @@ describe('number lines', () => {
 		expect(lineFor(text)).toEqual({ kind: 'number-line', orientation: 'horizontal', ...expected });
 	});
 
+	test('start at the first number where six arrows are too few', () => {
+		expect(lineFor('1 + 1 + 1 + 1 + 1 + 1 + 1')).toMatchObject({ start: 1, arrows: [1, 1, 1, 1, 1, 1] });
+	});
+
 	test('start at the first number when asked', () => {
 		expect(lineFor('-6 + 9', { startsAtFirst: true, orientation: 'vertical' })).toEqual({
 			kind: 'number-line',
@@ -68,7 +72,7 @@ describe('number lines', () => {
 		'2 × 3 + 1',
 		'-3 × (-4)',
 		'12 ÷ 3',
-		'1 + 1 + 1 + 1 + 1 + 1 + 1',
+		'1 + 1 + 1 + 1 + 1 + 1 + 1 + 1',
 		'700 + 600',
 		'|2 - 2|',
 	])('cannot show %s', (text) => {

@@ -51,12 +51,13 @@ test('breaks off when the listener of progress throws', async () => {
 	await expect(renderPngs(svgs, failing)).rejects.toThrow('listener failed');
 });
 
-test('leaves no thread running', async () => {
-	const handles = () =>
-		process.getActiveResourcesInfo().filter((name) => name === 'MessagePort' || name === 'Worker').length;
-	const before = handles();
-	await renderPngs(svgs.slice(0, 2));
-	expect(handles()).toBe(before);
+test('leaves no thread running, whether it succeeds or not', async () => {
+	const threads = () => (process.report.getReport() as unknown as { workers: readonly unknown[] }).workers.length;
+	const before = threads();
+	await renderPngs(svgs.slice(0, 2), () => expect(threads()).toBe(before + 2));
+	expect(threads()).toBe(before);
+	await expect(renderPngs(['<svg', '<svg'])).rejects.toMatchObject({ index: expect.any(Number) });
+	expect(threads()).toBe(before);
 });
 
 test('says to build when a worker is missing', () => {
