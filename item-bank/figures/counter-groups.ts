@@ -31,7 +31,7 @@ export function drawCounterGroups(figure: CounterGroupsFigure): FigureDrawing {
 }
 
 /** How the frames of a figure stand: how many in each row but the last, and how many rows. */
-export function groupRows(figure: CounterGroupsFigure): { readonly perRow: number; readonly rows: number } {
+function groupRows(figure: CounterGroupsFigure): { readonly perRow: number; readonly rows: number } {
 	const width = Math.min(figure.each, rowLength) * pitch + 2 * padding;
 	const most = Math.min(5, Math.floor((widest - 2 * margin + gap) / (width + gap)));
 	const rows = Math.ceil(figure.groups / most);

@@ -67,3 +67,19 @@ export const lines: fc.Arbitrary<NumberLineFigure> = fc
 			...(arrows === undefined || arrowLabels === undefined ? {} : { arrowLabels }),
 		};
 	});
+
+/** Number lines with windows, steps and lists of labels as an author might type them; most do not pass checkFigure. */
+export const typedLines: fc.Arbitrary<NumberLineFigure> = fc
+	.tuple(
+		lines,
+		fc.record(
+			{
+				from: fc.integer({ min: -60, max: 20 }),
+				to: fc.integer({ min: -20, max: 60 }),
+				tickEvery: fc.constantFrom(1, 2, 3, 5, 10),
+				labels: fc.uniqueArray(fc.integer({ min: -60, max: 60 }), { maxLength: 4 }),
+			},
+			{ requiredKeys: [] },
+		),
+	)
+	.map(([line, typed]) => ({ ...line, ...typed }));
