@@ -148,11 +148,9 @@ test('groups: one frame for each group, as many discs as groups times each, all 
 });
 
 test('lines: no two texts touch, none leaves the sheet, and a minus is never a hyphen', () => {
-	let seen = 0;
 	fc.assert(
 		fc.property(fc.oneof(lines, typedLines), (figure) => {
-			if (checkFigure(figure).length > 0) return;
-			seen += 1;
+			fc.pre(checkFigure(figure).length === 0);
 			const drawing = drawFigure(figure);
 			const boxes = textBoxes(drawing);
 			const wrong = boxes.filter(({ text }) => !/^(?:[+−]?\d+|[A-Z])$/.test(text));
@@ -170,9 +168,8 @@ test('lines: no two texts touch, none leaves the sheet, and a minus is never a h
 			);
 			expect({ wrong, outside, touching }).toEqual({ wrong: [], outside: [], touching: [] });
 		}),
-		{ numRuns: 800 },
+		{ numRuns: 300 },
 	);
-	expect(seen).toBeGreaterThan(100);
 });
 
 test('lines: each arrow head points at where its arrow ends', () => {
