@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { buildApp } from './app.ts';
 import { type DemoReport, fillDemo } from './demo.ts';
 import { projectRoot } from './project-root.ts';
@@ -40,10 +40,12 @@ export class AddressRefusedError extends Error {
 /** Another program listens on the port, or this account may not. */
 export class PortRefusedError extends Error {
 	readonly code = 'port-refused';
-	readonly port: number;
+	readonly port: number | string;
 
-	constructor(port: number, cause: unknown) {
-		super(`expected a free port, but ${port} cannot be used: name another with --port`, { cause });
+	constructor(port: number | string, cause: unknown) {
+		super(`expected a free port from 0 to 65535, but "${port}" cannot be used: name another with --port or PORT`, {
+			cause,
+		});
 		this.name = 'PortRefusedError';
 		this.port = port;
 	}
@@ -83,6 +85,38 @@ export async function serve({ dataFolder, port, host }: ServeOptions): Promise<S
 	}
 }
 
+/**
+ * Serves until the process is told to stop (SIGINT, SIGTERM) or the signal is given, then closes the bank and returns. print
+ * gets one line at a time.
+ */
+export async function runService(
+	options: ServeOptions,
+	print: (line: string) => void,
+	signal?: AbortSignal,
+): Promise<void> {
+	const service = await serve(options);
+	if (service.demo) {
+		const { items, forms, groups } = service.demo;
+		print(`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms and ${groups} groups.`);
+	}
+	print(`Zeropair answers at ${service.url} (this machine only; Ctrl+C stops it)`);
+	await new Promise<void>((resolve) => {
+		process.once('SIGINT', () => resolve());
+		process.once('SIGTERM', () => resolve());
+		signal?.addEventListener('abort', () => resolve(), { once: true });
+	});
+	await service.stop();
+	print('The bank is closed.');
+}
+
+/** The port named in the environment (PORT), else the usual one. Throws {@link PortRefusedError} for text that is no port. */
+export function findPort(named: string | undefined = process.env.PORT): number {
+	if (named === undefined || named === '') return defaultPort;
+	const port = Number(named);
+	if (!/^\d{1,5}$/.test(named) || port > 65535) throw new PortRefusedError(named, undefined);
+	return port;
+}
+
 async function listen(app: ReturnType<typeof buildApp>, port: number, host: string): Promise<void> {
 	try {
 		await app.listen({ port, host });
@@ -90,5 +124,17 @@ async function listen(app: ReturnType<typeof buildApp>, port: number, host: stri
 		const code = error instanceof Error && 'code' in error ? error.code : undefined;
 		if (code === 'EADDRINUSE' || code === 'EACCES') throw new PortRefusedError(port, error);
 		throw error;
+	}
+}
+
+if (/^main\.[jt]s$/.test(basename(process.argv[1] ?? ''))) {
+	try {
+		await runService({ dataFolder: findDataFolder(), port: findPort(), host: '127.0.0.1' }, (line) =>
+			console.log(line),
+		);
+	} catch (error) {
+		if (!(error instanceof Error && 'code' in error)) throw error;
+		console.error(error.message);
+		process.exitCode = 1;
 	}
 }

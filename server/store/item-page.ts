@@ -16,35 +16,37 @@ export interface Search {
 	readonly words: string | undefined;
 }
 
-/** Below this many hits it is quicker to collect and sort them than to walk through the bank in order. */
-const fewHits = 2000;
-
 const orders = {
 	added: { column: 'standing_versions.id', direction: 'asc' },
 	name: { column: 'standing_versions.name', direction: 'asc' },
 	changed: { column: 'standing_versions.changed_at', direction: 'desc' },
 } as const;
 
-/** One page in the order asked for. total: number of all hits, by which the way to find them is chosen. Throws CursorRefusedError. */
+/** One page in the order asked for. isFew: whether to collect and sort the hits rather than to walk through the bank in order. Throws CursorRefusedError. */
 export async function readPage(
 	db: Kysely<Tables>,
 	search: Search,
-	total: number,
+	isFew: boolean,
 ): Promise<Pick<ItemPage, 'items' | 'next'>> {
 	const { query } = search;
 	const sort = query.sort ?? 'added';
 	const limit = query.limit ?? 25;
 	const { column, direction } = orders[sort];
 	const after = query.cursor === undefined ? undefined : decodeCursor(query.cursor, sort);
-	if (total === 0) return { items: [] };
-	const hits = selectHits(db, search, total < fewHits)
+	const hits = selectHits(db, search, isFew)
 		.$if(after !== undefined && sort === 'added', (select) => select.where('standing_versions.id', '>', after?.id ?? 0))
 		.$if(after !== undefined && sort !== 'added', (select) =>
 			select.where(
 				sql<boolean>`(${sql.ref(column)}, standing_versions.id) ${sql.raw(direction === 'asc' ? '>' : '<')} (${after?.value ?? ''}, ${after?.id ?? 0})`,
 			),
 		)
-		.select(['standing_versions.id', 'standing_versions.item_id', 'standing_versions.version', 'name', 'changed_at'])
+		.select([
+			'standing_versions.id',
+			'standing_versions.item_id',
+			'standing_versions.version',
+			'standing_versions.name',
+			'changed_at',
+		])
 		.orderBy(column, direction)
 		.$if(sort !== 'added', (select) => select.orderBy('standing_versions.id', direction))
 		.limit(limit + 1);

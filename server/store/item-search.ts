@@ -37,7 +37,7 @@ export interface ItemSearch {
 type TraitCounts = readonly { readonly traits: number; readonly count: number }[];
 
 /** Search over the tables of a store. */
-export function createItemSearch({ kysely }: StoreContext): ItemSearch {
+export function createItemSearch({ kysely, fewHits }: StoreContext): ItemSearch {
 	const reader = new TraitsReader();
 	const read = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> =>
 		kysely.transaction().setAccessMode('read only').execute(work);
@@ -53,7 +53,7 @@ export function createItemSearch({ kysely }: StoreContext): ItemSearch {
 				const search: Search = { query, standards, isLeadOnly: filter?.isLeadOnly ?? true, words };
 				const counts = hasNoWords ? [] : await countTraits(db, search);
 				const total = sumFitting(query, counts, known);
-				const page = await readPage(db, search, total);
+				const page = hasNoWords ? { items: [] } : await readPage(db, search, total < fewHits);
 				if (query.facets === false) return { ...page, total };
 				const code = hasNoWords || !filter ? [] : await countCodes(db, search, filter);
 				return { ...page, total, facets: { ...rollUp(query, counts, known), ...(filter ? { code } : {}) } };

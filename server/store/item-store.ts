@@ -35,7 +35,7 @@ export interface SavedItem {
 export interface ItemStore {
 	/** Keeps a new draft. Throws ContentRefusedError, IdTakenError. */
 	create(entry: NewItem): Promise<SavedItem>;
-	/** Keeps many new drafts (or approved items) in one transaction, all or none. Throws ContentRefusedError with the place in the list in each path, IdTakenError, ItemNotApprovableError. */
+	/** Keeps many new drafts, or approved items, in one transaction: all or none. Throws IdTakenError, and ContentRefusedError (for approved items with everything that speaks against approval), whose paths begin with the place in the list. */
 	createMany(entries: readonly NewItem[], status?: 'draft' | 'approved'): Promise<readonly ItemRecord[]>;
 	/** Keeps a new draft version based on the newest one. Throws NotFoundError, VersionConflictError, ContentRefusedError. */
 	revise(id: string, baseVersion: number, item: Item): Promise<SavedItem>;

@@ -29,6 +29,8 @@ export interface StoreOptions {
 	readonly newId?: () => string;
 	/** Milliseconds to wait for another writer before StoreBusyError; 5,000 when left out. */
 	readonly busyTimeout?: number;
+	/** Below this many hits a search collects and sorts them; from there on it walks through the bank in order. */
+	readonly fewHits?: number;
 	/** Pages of 4,096 bytes that the database may fill, so that a test can run out of room. */
 	readonly mostPages?: number;
 }
@@ -38,7 +40,7 @@ export interface StoreOptions {
  * DataFolderUnwritableError, DataFolderSharedError, StoreNewerError, StoreForeignError, StoreDamagedError, StoreBusyError.
  */
 export async function openStore(dataFolder: string, options: StoreOptions = {}): Promise<Store> {
-	const { clock = () => new Date(), newId = randomId, busyTimeout = 5000, mostPages } = options;
+	const { clock = () => new Date(), newId = randomId, busyTimeout = 5000, fewHits = 2000, mostPages } = options;
 	const file = dataFolder === ':memory:' ? dataFolder : prepareDataFolder(dataFolder);
 	const engine = openEngine(file, busyTimeout);
 	try {
@@ -48,7 +50,7 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 		engine.database.close();
 		throw error;
 	}
-	const context = { kysely: engine.kysely, clock, newId };
+	const context = { kysely: engine.kysely, clock, newId, fewHits };
 	return {
 		items: { ...createItemStore(context), ...createItemSearch(context) },
 		forms: createFormStore(context),

@@ -28,14 +28,13 @@ export interface Answer {
 	readonly json: any;
 }
 
-/** Builds the service with a fresh store. */
+/** Builds the service with a fresh store. A fault nobody foresaw fails the test that meets it. */
 export async function openTestApp(options: Partial<AppOptions> = {}): Promise<TestApp> {
 	const store = options.store ?? (await openTestStore());
+	const faults: unknown[] = [];
 	const app = buildApp({
 		webFolder: '/nowhere',
-		reportError: (error) => {
-			throw error;
-		},
+		reportError: (error) => faults.push(error),
 		...options,
 		store,
 	});
@@ -49,6 +48,7 @@ export async function openTestApp(options: Partial<AppOptions> = {}): Promise<Te
 				headers: { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers },
 				...(body === undefined ? {} : { payload: JSON.stringify(body) }),
 			});
+			if (faults.length > 0) throw faults[0];
 			const isJson = String(response.headers['content-type']).startsWith('application/json');
 			const json = isJson ? response.json() : undefined;
 			if (response.statusCode >= 400) expect(checkShape('error-report.schema.json', json)).toEqual([]);

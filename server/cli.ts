@@ -1,0 +1,14 @@
+import { runCommand } from './cli/run-command.ts';
+import { findDataFolder } from './main.ts';
+
+const stopped = new AbortController();
+process.once('SIGINT', () => stopped.abort());
+process.once('SIGTERM', () => stopped.abort());
+
+const status = await runCommand(process.argv.slice(2), {
+	print: (line) => process.stdout.write(`${line}\n`),
+	printError: (line) => process.stderr.write(`${line}\n`),
+	signal: stopped.signal,
+	dataFolder: findDataFolder(),
+});
+process.exitCode = status;

@@ -1,0 +1,125 @@
+import type { ItemRecord } from '../../item-bank/items/record.ts';
+import { resolveCode } from '../../item-bank/standards/code.ts';
+import type { Item, ItemPage, ItemQuery } from '../../item-bank/types.ts';
+import { findOut } from '../item-findings.ts';
+import { compileSchema, describeErrors } from '../json-schemas.ts';
+import type { NewItem } from '../store/item-store.ts';
+import type { Call, Command, Outcome } from './command.ts';
+import { readJson } from './files.ts';
+import { describeItem, listItem } from './item-text.ts';
+import { UsageError } from './usage-error.ts';
+import { oneWord, pickAction, versionOf } from './words.ts';
+
+const validateQuery = compileSchema({ $ref: 'item-query.schema.json' }, true);
+
+/** Finds, shows, adds, approves and retires items. */
+export const itemsCommand: Command = {
+	name: 'items',
+	usage: [
+		'items find [WORDS] [--code CODE --framework ID --edition E] [--model M] [--status S] …',
+		'items show ITEM [--version N]',
+		'items add FILE',
+		'items approve ITEM [--version N]',
+		'items retire ITEM [--version N]',
+	],
+	summary: 'finds, shows, adds, approves and retires items',
+	options: {
+		framework: { type: 'string', help: 'framework of the code, such as ccss-m' },
+		edition: { type: 'string', help: 'its edition, such as 2010' },
+		code: { type: 'string', help: 'standard, in any known spelling' },
+		below: { type: 'boolean', help: 'also the standards below the code' },
+		alignment: { type: 'string', help: 'lead (as the board counts) or any' },
+		model: { type: 'string', multiple: true, help: 'symbols, counters, number-line, story or table; may be repeated' },
+		kind: { type: 'string', multiple: true, help: 'choice, multiple-choice or gridded' },
+		dok: { type: 'string', multiple: true, help: '1 to 4' },
+		status: { type: 'string', multiple: true, help: 'draft, approved or retired' },
+		points: { type: 'string', multiple: true, help: '1 to 10' },
+		setting: { type: 'string', multiple: true, help: 'where the story plays, such as mine-lift' },
+		role: { type: 'string', multiple: true, help: 'position, change, total-distance or comparison' },
+		sort: { type: 'string', help: 'added, name or changed' },
+		limit: { type: 'string', help: 'at most this many, 1 to 200; 25 when left out' },
+		cursor: { type: 'string', help: 'next of the page before' },
+		version: { type: 'string', help: 'the newest when left out' },
+	},
+	run: (call) => pickAction(call, { find, show, add, approve, retire }),
+};
+
+async function find(call: Call, words: readonly string[]): Promise<Outcome> {
+	const query = readQuery(call, words);
+	const store = await call.openStore(true);
+	const page = await store.items.find(query);
+	return { value: page, lines: listPage(page) };
+}
+
+async function show(call: Call, words: readonly string[]): Promise<Outcome> {
+	const id = oneWord(words, 'ITEM');
+	const store = await call.openStore(true);
+	const record = await store.items.get(id, versionOf(call));
+	return { value: record, lines: describeItem(record, findOut(record.item)) };
+}
+
+async function add(call: Call, words: readonly string[]): Promise<Outcome> {
+	const document = readJson(oneWord(words, 'FILE'));
+	const entries = (Array.isArray(document) ? document : [document]).map(readEntry);
+	const store = await call.openStore(false);
+	const records = await store.items.createMany(entries);
+	const lines = records.map(({ id, item }) => {
+		const { length } = findOut(item).problems;
+		return `${id}  draft  ${item.name}${length > 0 ? `  (${length} to mend before approval)` : ''}`;
+	});
+	return { value: records, lines };
+}
+
+async function approve(call: Call, words: readonly string[]): Promise<Outcome> {
+	return changeStatus(call, words, 'approve');
+}
+
+async function retire(call: Call, words: readonly string[]): Promise<Outcome> {
+	return changeStatus(call, words, 'retire');
+}
+
+async function changeStatus(call: Call, words: readonly string[], step: 'approve' | 'retire'): Promise<Outcome> {
+	const id = oneWord(words, 'ITEM');
+	const store = await call.openStore(true);
+	const version = versionOf(call) ?? (await store.items.get(id)).version;
+	const record: ItemRecord = await store.items[step](id, version);
+	return { value: record, lines: [`${record.id} version ${record.version} is ${record.status}.`] };
+}
+
+/** An item as it stands, or one with the id it shall have. What does not fit is left for the store to refuse. */
+function readEntry(document: unknown): NewItem {
+	const isWrapped = typeof document === 'object' && document !== null && 'item' in document;
+	return isWrapped ? (document as NewItem) : { item: document as Item };
+}
+
+function readQuery(call: Call, words: readonly string[]): ItemQuery {
+	const { version: _version, ...options } = call.options;
+	const query = { ...options, ...(words.length > 0 ? { text: words.join(' ') } : {}), ...findFrameworkOf(options) };
+	if (!validateQuery(query)) {
+		const [problem] = describeErrors(validateQuery.errors ?? [], query);
+		throw new UsageError(problem?.message ?? 'this cannot be searched for');
+	}
+	return query as ItemQuery;
+}
+
+/** Framework and edition of a code typed without them, where only one can be meant. */
+function findFrameworkOf(options: Call['options']): Partial<ItemQuery> {
+	const { code, framework } = options;
+	if (typeof code !== 'string' || framework !== undefined) return {};
+	const meant = resolveCode(code);
+	const [only] = meant;
+	if (only && meant.length === 1) return only;
+	const choices = meant.map((key) => `--framework ${key.framework} --edition ${key.edition}`).join(', or ');
+	throw new UsageError(
+		only
+			? `"${code}" is a code of several frameworks: add ${choices}`
+			: `expected a code of some framework, found "${code}"`,
+	);
+}
+
+function listPage({ items, total, next }: ItemPage): readonly string[] {
+	const lines = items.map(listItem);
+	if (total === 0) return ['Nothing fits.'];
+	const rest = next === undefined ? '' : `, more with --cursor ${next}`;
+	return [...lines, `${items.length} of ${total}${rest}`];
+}
