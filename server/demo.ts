@@ -47,25 +47,30 @@ export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): 
 }
 
 /**
- * Brings the demo department into a bank: items approved, forms, groups. All is checked as anything else that comes in;
- * the items come in one transaction. Throws {@link DemoPresentError} when a part of it is already there, and
+ * Brings the demo department into a bank: items approved, forms, groups. All is checked as anything else that comes in. What
+ * an interrupted run left out is made up for. Throws {@link DemoPresentError} when all of it is there, and
  * ContentRefusedError for a fault in the demo.
  */
 export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<DemoReport> {
-	const present = await findPresent(store, demo);
-	if (present !== undefined) throw new DemoPresentError(present);
-	await store.items.createMany(demo.items, 'approved');
-	for (const group of demo.groups) await store.groups.add(group);
-	for (const form of demo.forms) await store.forms.create(form);
-	return { items: demo.items.length, forms: demo.forms.length, groups: demo.groups.length };
+	const present = await listPresent(store, demo);
+	const isMissing = ({ id }: { readonly id?: string }): boolean => id === undefined || !present.has(id);
+	const items = demo.items.filter(isMissing);
+	const groups = demo.groups.filter(isMissing);
+	const forms = demo.forms.filter(isMissing);
+	if (items.length + groups.length + forms.length === 0) throw new DemoPresentError([...present][0] ?? '');
+	await store.items.createMany(items, 'approved');
+	for (const group of groups) await store.groups.add(group);
+	for (const form of forms) await store.forms.create(form);
+	return { items: items.length, forms: forms.length, groups: groups.length };
 }
 
-async function findPresent(store: Store, demo: Demo): Promise<string | undefined> {
+/** Ids of the demo, and of anything else that is no item, that the bank has. */
+async function listPresent(store: Store, demo: Demo): Promise<ReadonlySet<string>> {
 	const wanted = demo.items.flatMap(({ id }) => (id === undefined ? [] : [{ id, version: 1 }]));
-	const [item] = await store.items.getMany(wanted);
-	if (item) return item.id;
-	const forms = await store.forms.list();
-	const groups = await store.groups.list();
-	const ids = new Set([...forms, ...groups].map(({ id }) => id));
-	return [...demo.forms, ...demo.groups].map(({ id }) => id).find((id) => id !== undefined && ids.has(id));
+	const present = [
+		...(await store.items.getMany(wanted)),
+		...(await store.forms.list()),
+		...(await store.groups.list()),
+	];
+	return new Set(present.map(({ id }) => id));
 }

@@ -94,17 +94,19 @@ export async function runService(
 	print: (line: string) => void,
 	signal?: AbortSignal,
 ): Promise<void> {
+	const told = new Promise<void>((resolve) => {
+		if (signal?.aborted) resolve();
+		process.once('SIGINT', () => resolve());
+		process.once('SIGTERM', () => resolve());
+		signal?.addEventListener('abort', () => resolve(), { once: true });
+	});
 	const service = await serve(options);
 	if (service.demo) {
 		const { items, forms, groups } = service.demo;
 		print(`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms and ${groups} groups.`);
 	}
 	print(`Zeropair answers at ${service.url} (this machine only; Ctrl+C stops it)`);
-	await new Promise<void>((resolve) => {
-		process.once('SIGINT', () => resolve());
-		process.once('SIGTERM', () => resolve());
-		signal?.addEventListener('abort', () => resolve(), { once: true });
-	});
+	await told;
 	await service.stop();
 	print('The bank is closed.');
 }

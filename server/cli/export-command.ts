@@ -23,6 +23,7 @@ export const exportCommand: Command = {
 async function run(call: Call): Promise<Outcome> {
 	const id = oneWord(call.words, 'FORM');
 	const as = oneOf(call, 'as', qtiVersions);
+	const version = versionOf(call);
 	const images = oneOf(call, 'images', ['png', 'svg'] as const, 'png');
 	const { to, replace } = call.options;
 	if (typeof to !== 'string' || to === '') throw new UsageError('expected --to FILE, found none');
@@ -30,7 +31,7 @@ async function run(call: Call): Promise<Outcome> {
 	const isReplacing = replace === true;
 	checkFree([to, mapFile], isReplacing);
 	const store = await call.openStore(true);
-	const { record, items } = await store.forms.get(id, versionOf(call));
+	const { record, items } = await store.forms.get(id, version);
 	const { bytes, answerMap, report } = await exportForm(
 		{ form: record, items },
 		{ as, images, signal: call.world.signal },

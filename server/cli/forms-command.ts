@@ -27,8 +27,9 @@ async function list(call: Call, words: readonly string[]): Promise<Outcome> {
 
 async function show(call: Call, words: readonly string[]): Promise<Outcome> {
 	const id = oneWord(words, 'FORM');
+	const version = versionOf(call);
 	const store = await call.openStore(true);
-	const details = await store.forms.get(id, versionOf(call));
+	const details = await store.forms.get(id, version);
 	const { record, items, givings } = details;
 	let position = 0;
 	const sections = record.form.sections.flatMap((section) => [

@@ -53,8 +53,9 @@ async function find(call: Call, words: readonly string[]): Promise<Outcome> {
 
 async function show(call: Call, words: readonly string[]): Promise<Outcome> {
 	const id = oneWord(words, 'ITEM');
+	const version = versionOf(call);
 	const store = await call.openStore(true);
-	const record = await store.items.get(id, versionOf(call));
+	const record = await store.items.get(id, version);
 	return { value: record, lines: describeItem(record, findOut(record.item)) };
 }
 
@@ -80,8 +81,9 @@ async function retire(call: Call, words: readonly string[]): Promise<Outcome> {
 
 async function changeStatus(call: Call, words: readonly string[], step: 'approve' | 'retire'): Promise<Outcome> {
 	const id = oneWord(words, 'ITEM');
+	const named = versionOf(call);
 	const store = await call.openStore(true);
-	const version = versionOf(call) ?? (await store.items.get(id)).version;
+	const version = named ?? (await store.items.get(id)).version;
 	const record: ItemRecord = await store.items[step](id, version);
 	return { value: record, lines: [`${record.id} version ${record.version} is ${record.status}.`] };
 }

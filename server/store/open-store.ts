@@ -60,7 +60,11 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 			return happened === undefined;
 		},
 		backup: (target) => backUpStore(engine, target),
-		close: () => engine.kysely.destroy(),
+		close: async () => {
+			await engine.kysely.destroy();
+			// Kysely closes only what it has used.
+			engine.database.close();
+		},
 	};
 }
 
