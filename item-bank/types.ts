@@ -1,6 +1,56 @@
 // Generated from schemas/json by `npm run types`. Edit the schemas, not this file.
 
 /**
+ * A place to answer. Every kind is columns of bubbles; kinds to come (a point on a line, an order) will be further branches.
+ */
+export type SheetField = ChoiceField | GridField | StudentCodeField;
+export type MeasureGroup =
+	| 'items'
+	| 'points'
+	| 'cells'
+	| 'kinds'
+	| 'dok'
+	| 'roles'
+	| 'shapes'
+	| 'levels'
+	| 'difficulty'
+	| 'spread'
+	| 'readingLoad'
+	| 'keyPlaces';
+/**
+ * What the item gives the student.
+ */
+export type ModelType = 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
+export type KindName = 'choice' | 'multiple-choice' | 'gridded';
+export type RoleName = 'position' | 'change' | 'total-distance' | 'comparison';
+/**
+ * The calculation an item asks for, by its operation and the signs of its numbers.
+ */
+export type ItemShape =
+	| 'sum-unlike-signs'
+	| 'sum-of-negatives'
+	| 'positive-minus-greater'
+	| 'negative-minus-positive'
+	| 'minus-negative'
+	| 'product-unlike-signs'
+	| 'product-of-negatives'
+	| 'quotient-unlike-signs'
+	| 'quotient-of-negatives'
+	| 'several-steps'
+	| 'size-or-opposite'
+	| 'no-negative'
+	| 'order'
+	| 'other';
+export type ItemId = string;
+/**
+ * Largest difference between two forms: items, points, steps of the estimate summed over the form, or words.
+ */
+export type Band = number;
+/**
+ * What came of building forms: forms with what is proved of them, why there are none, or that the limits ended the search.
+ */
+export type BuildAnswer = FormsBuilt | FormsImpossible | BuildUndecided;
+/**
  * Everything wrong with a piece of content, in a stable order.
  */
 export type ProblemList = readonly ProblemEntry[];
@@ -13,10 +63,6 @@ export type CounterSign = 'plus' | 'minus';
  * What an author decides about an item. The bank adds id, version and status; it computes keys, worked steps, drawings and descriptions. In every text, mathematics stands between backticks.
  */
 export type Item = ChoiceItem | MultipleChoiceItem | GriddedItem;
-/**
- * What the item gives the student.
- */
-export type ModelType = 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
 /**
  * What the answer is expressed in.
  */
@@ -68,6 +114,525 @@ export type FrameworkList = readonly FrameworkEntry[];
  */
 export type ItemResponse = ChoiceResponse | GridResponse | EntryResponse;
 
+/**
+ * Where everything stands that is read from answer sheets or from booklets with answer places: millimetres from the top left corner of the page, x to the right and y down. Every place of a bubble is its centre.
+ */
+export interface AnswerSheetGeometry {
+	readonly format: 1;
+	readonly form: string;
+	readonly formVersion: number;
+	readonly paper: 'a4' | 'letter';
+	readonly large: boolean;
+	readonly gridProfile: string;
+	readonly page: {
+		readonly width: number;
+		readonly height: number;
+	};
+	readonly bubble: number;
+	/**
+	 * @minItems 4
+	 * @maxItems 4
+	 */
+	readonly fiducials: readonly Fiducial[];
+	/**
+	 * @minItems 1
+	 */
+	readonly layouts: readonly SheetLayout[];
+}
+/**
+ * A square mark in a corner of every page. The one at the bottom left is open, so that a page can be turned the right way up.
+ */
+export interface Fiducial {
+	readonly corner: 'top-left' | 'top-right' | 'bottom-left' | 'bottom-right';
+	readonly x: number;
+	readonly y: number;
+	readonly size: number;
+	readonly isOpen: boolean;
+}
+export interface SheetLayout {
+	/**
+	 * Stands in the code of every page, so that a page names its own geometry.
+	 */
+	readonly id: string;
+	/**
+	 * coded: the student is named in the code; blank: the student is to be filled in; booklet: answer places beside the items.
+	 */
+	readonly kind: 'coded' | 'blank' | 'booklet';
+	/**
+	 * @minItems 1
+	 */
+	readonly pages: readonly SheetPage[];
+}
+export interface SheetPage {
+	readonly page: number;
+	readonly code: CodePlace;
+	readonly fields: readonly SheetField[];
+}
+/**
+ * The Data Matrix of the page (ISO/IEC 16022), without its quiet zone.
+ */
+export interface CodePlace {
+	readonly x: number;
+	readonly y: number;
+	readonly size: number;
+	readonly modules: number;
+}
+export interface ChoiceField {
+	readonly kind: 'choice';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	readonly item: string;
+	readonly itemVersion: number;
+	readonly marks: 'one' | 'several';
+	/**
+	 * @minItems 1
+	 * @maxItems 1
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * Bubbles of which one is filled, unless the field takes several marks, with the box to write in above them.
+ */
+export interface BubbleColumn {
+	readonly box?: SheetBox;
+	/**
+	 * @minItems 1
+	 */
+	readonly bubbles: readonly Bubble[];
+}
+export interface SheetBox {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+export interface Bubble {
+	/**
+	 * What the bubble stands for: an option id, a sign, a digit, a character.
+	 */
+	readonly symbol: string;
+	readonly x: number;
+	readonly y: number;
+}
+export interface GridField {
+	readonly kind: 'grid';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	readonly item: string;
+	readonly itemVersion: number;
+	/**
+	 * @minItems 1
+	 * @maxItems 8
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * One column for each character of a student code; short codes leave the last ones empty.
+ */
+export interface StudentCodeField {
+	readonly kind: 'student-code';
+	/**
+	 * @minItems 1
+	 * @maxItems 24
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * How two or more forms compare, measure by measure.
+ */
+export interface BalanceReport {
+	/**
+	 * Titles, in the order of the values.
+	 */
+	readonly forms: readonly string[];
+	readonly rows: readonly BalanceRow[];
+	/**
+	 * Ids of items on more than one of the forms.
+	 */
+	readonly shared: readonly string[];
+	/**
+	 * Webb's balance of representation of each form over the standards it hits, 0 to 1.
+	 */
+	readonly representation: readonly number[];
+}
+export interface BalanceRow {
+	readonly group: MeasureGroup;
+	readonly label: string;
+	readonly values: readonly number[];
+	/**
+	 * Largest value less smallest.
+	 */
+	readonly difference: number;
+	/**
+	 * The band of the blueprint, where it has one.
+	 */
+	readonly allowed?: number;
+}
+/**
+ * The plan of a test. Standards are named in one framework and edition; an item counts once, under its lead alignment there. Every range holds for each form.
+ */
+export interface Blueprint {
+	readonly title: string;
+	/**
+	 * What the results are for.
+	 */
+	readonly purpose?: string;
+	readonly framework: string;
+	readonly edition: string;
+	readonly gridProfile: string;
+	readonly items: Range;
+	readonly points?: Range;
+	/**
+	 * @maxItems 120
+	 */
+	readonly cells: readonly BlueprintCell[];
+	/**
+	 * @maxItems 4
+	 */
+	readonly dok?: readonly DokShare[];
+	/**
+	 * @maxItems 12
+	 */
+	readonly kinds?: readonly KindShare[];
+	/**
+	 * @maxItems 10
+	 */
+	readonly pointValues?: readonly PointShare[];
+	/**
+	 * @maxItems 4
+	 */
+	readonly roles?: readonly RoleShare[];
+	/**
+	 * @maxItems 12
+	 */
+	readonly shapes?: readonly ShapeShare[];
+	readonly readingLoad?: ReadingLimits;
+	readonly difficulty?: DifficultyTarget;
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly sections: readonly BlueprintSection[];
+	readonly order?: OrderRules;
+	readonly exclusions?: Exclusions;
+	/**
+	 * @maxItems 40
+	 */
+	readonly anchors?: readonly Anchor[];
+	/**
+	 * @maxItems 200
+	 */
+	readonly forced?: readonly ForcedItem[];
+	/**
+	 * @maxItems 1000
+	 */
+	readonly forbidden?: readonly ForbiddenItem[];
+	readonly parallel?: ParallelBands;
+	readonly scoreBands?: ScoreBands;
+}
+/**
+ * At least min, at most max; one may be left out.
+ */
+export interface Range {
+	readonly min?: number;
+	readonly max?: number;
+}
+/**
+ * A standard with everything below it, or any standard; in a model type, or any.
+ */
+export interface BlueprintCell {
+	readonly standard?: string;
+	readonly model?: ModelType;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface DokShare {
+	readonly dok: number;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface KindShare {
+	readonly kind: KindName;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface PointShare {
+	/**
+	 * What one item is worth.
+	 */
+	readonly points: number;
+	readonly items: Range;
+}
+export interface RoleShare {
+	readonly role: RoleName;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface ShapeShare {
+	readonly shape: ItemShape;
+	readonly items: Range;
+}
+/**
+ * Words to read, rounded up to fives for each item.
+ */
+export interface ReadingLimits {
+	readonly words?: Range;
+	readonly mostPerItem?: number;
+}
+/**
+ * Mean of the estimates of all items, on the scale from 1 to 10 in tenths.
+ */
+export interface DifficultyTarget {
+	readonly target: number;
+	/**
+	 * How far the mean may be from the target.
+	 */
+	readonly band: number;
+}
+/**
+ * A named part in this place; every list given narrows what may stand in it.
+ */
+export interface BlueprintSection {
+	readonly title: string;
+	/**
+	 * @minItems 1
+	 * @maxItems 40
+	 */
+	readonly standards?: readonly string[];
+	/**
+	 * @minItems 1
+	 * @maxItems 5
+	 */
+	readonly models?: readonly ModelType[];
+	/**
+	 * @minItems 1
+	 * @maxItems 12
+	 */
+	readonly kinds?: readonly KindName[];
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly shapes?: readonly ItemShape[];
+	readonly items: Range;
+}
+export interface OrderRules {
+	/**
+	 * Order inside each section, anchors apart; easier-first when left out.
+	 */
+	readonly within?: 'easier-first' | 'free';
+	/**
+	 * How many places in a row may have the same answer.
+	 */
+	readonly sameAnswerInARow?: number;
+}
+export interface Exclusions {
+	/**
+	 * No item that was given in the last so many days.
+	 */
+	readonly usedWithinDays?: number;
+	/**
+	 * No item of these forms.
+	 *
+	 * @maxItems 40
+	 */
+	readonly notOnForms?: readonly string[];
+	/**
+	 * Items of one form that may share a setting.
+	 */
+	readonly settingMost?: number;
+	/**
+	 * Items of one form that may have the same answer.
+	 */
+	readonly answerMost?: number;
+	/**
+	 * Items of one form that may use the same numbers, signs apart.
+	 */
+	readonly numbersMost?: number;
+	/**
+	 * Choice items of one form that may have their key at the same option.
+	 */
+	readonly keyPlaceMost?: number;
+	/**
+	 * true: no two items of one form where one tells or asks what the other asks.
+	 */
+	readonly giveaways?: boolean;
+}
+/**
+ * An item on every form, at the same place.
+ */
+export interface Anchor {
+	readonly item: ItemId;
+	/**
+	 * The first that admits it when left out.
+	 */
+	readonly section?: number;
+}
+/**
+ * An item that has to be on one of the forms.
+ */
+export interface ForcedItem {
+	readonly item: ItemId;
+	readonly form?: number;
+}
+export interface ForbiddenItem {
+	readonly item: ItemId;
+	readonly reason?: string;
+}
+/**
+ * How far forms built together may differ; what is left out is balanced as well as it goes.
+ */
+export interface ParallelBands {
+	readonly cells?: Band;
+	readonly kinds?: Band;
+	readonly dok?: Band;
+	readonly shapes?: Band;
+	readonly levels?: Band;
+	readonly points?: Band;
+	readonly difficulty?: Band;
+	readonly readingLoad?: Band;
+}
+/**
+ * What a score is called, with the cut points and who set them, why and when.
+ */
+export interface ScoreBands {
+	/**
+	 * @minItems 2
+	 * @maxItems 8
+	 */
+	readonly bands: readonly ScoreBand[];
+	readonly setBy: string;
+	readonly why: string;
+	readonly on: string;
+}
+export interface ScoreBand {
+	readonly name: string;
+	/**
+	 * Lowest number of points.
+	 */
+	readonly from: number;
+}
+export interface FormsBuilt {
+	readonly kind: 'built';
+	readonly forms: readonly Form[];
+	readonly proof: BuildProof;
+	readonly balance: BalanceReport;
+	/**
+	 * Order rules that no arrangement found keeps.
+	 */
+	readonly departures: readonly Shortfall[];
+}
+/**
+ * One test: ordered items in sections, each at a fixed version. The bank adds id and version.
+ */
+export interface Form {
+	readonly title: string;
+	readonly gridProfile: string;
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly sections: readonly FormSection[];
+}
+export interface FormSection {
+	readonly title: string;
+	/**
+	 * @maxItems 1000
+	 */
+	readonly items: readonly FormItem[];
+}
+export interface FormItem {
+	readonly item: string;
+	readonly version: number;
+	/**
+	 * Instead of the item's own points.
+	 */
+	readonly points?: number;
+}
+export interface BuildProof {
+	readonly status: 'optimal' | 'feasible';
+	/**
+	 * Weighted differences between the forms and distance from the difficulty target; 0 is none.
+	 */
+	readonly unevenness: number;
+	/**
+	 * No forms can have less.
+	 */
+	readonly bound: number;
+	readonly nodes: number;
+	/**
+	 * Every form from the same classes of items; from classes freely; item by item.
+	 */
+	readonly method: 'like-for-like' | 'classes' | 'items';
+}
+export interface Shortfall {
+	/**
+	 * 1 for the first form; left out where forms are compared.
+	 */
+	readonly form?: number;
+	/**
+	 * JSON pointer into the blueprint.
+	 */
+	readonly path: string;
+	readonly requirement: string;
+	readonly found: string;
+}
+export interface FormsImpossible {
+	readonly kind: 'impossible';
+	/**
+	 * Requirements that cannot hold together; without any one of them they can, if isIrreducible.
+	 */
+	readonly conflict: readonly ConflictEntry[];
+	readonly isIrreducible: boolean;
+	readonly nearest?: NearestForms;
+	/**
+	 * The fewest new items with which the forms can be built; empty when no new item helps.
+	 */
+	readonly missing: readonly MissingItems[];
+}
+export interface ConflictEntry {
+	/**
+	 * JSON pointer into the blueprint.
+	 */
+	readonly path: string;
+	readonly requirement: string;
+	/**
+	 * Approved items that count for it.
+	 */
+	readonly inBank: number;
+	/**
+	 * Those that are not excluded.
+	 */
+	readonly usable: number;
+	readonly excluded: readonly ExcludedItem[];
+}
+export interface ExcludedItem {
+	readonly item: string;
+	readonly reason: string;
+}
+export interface NearestForms {
+	readonly forms: readonly Form[];
+	readonly shortfalls: readonly Shortfall[];
+}
+export interface MissingItems {
+	readonly count: number;
+	readonly standard: string;
+	readonly model: ModelType;
+	readonly kind: KindName;
+	readonly dok: number;
+	readonly points: number;
+	readonly role?: RoleName;
+	readonly shape?: ItemShape;
+}
+export interface BuildUndecided {
+	readonly kind: 'undecided';
+	readonly message: string;
+	readonly nodes: number;
+}
 /**
  * The one shape of every error the service answers with.
  */
@@ -199,33 +764,6 @@ export interface LinePoint {
 export interface FormCreation {
 	readonly id?: string;
 	readonly form: Form;
-}
-/**
- * One test: ordered items in sections, each at a fixed version. The bank adds id and version.
- */
-export interface Form {
-	readonly title: string;
-	readonly gridProfile: string;
-	/**
-	 * @minItems 1
-	 * @maxItems 20
-	 */
-	readonly sections: readonly FormSection[];
-}
-export interface FormSection {
-	readonly title: string;
-	/**
-	 * @maxItems 1000
-	 */
-	readonly items: readonly FormItem[];
-}
-export interface FormItem {
-	readonly item: string;
-	readonly version: number;
-	/**
-	 * Instead of the item's own points.
-	 */
-	readonly points?: number;
 }
 /**
  * A version of a form, its items, and when it was given.
@@ -712,6 +1250,42 @@ export interface ItemRevision {
 export interface ItemSaved {
 	readonly record: ItemEntry;
 	readonly problems: ProblemList;
+}
+/**
+ * How to print a form: booklet, answer sheets with their geometry, key with worked steps, administration sheet, work pages.
+ */
+export interface PrintOrder {
+	/**
+	 * The newest when left out.
+	 */
+	readonly version?: number;
+	readonly paper: 'a4' | 'letter';
+	/**
+	 * Large print: nothing below 18 points, one item a page.
+	 */
+	readonly large?: boolean;
+	/**
+	 * Columns of the booklet; 1 when left out, always 1 in large print.
+	 */
+	readonly columns?: 1 | 2;
+	/**
+	 * Where answers are marked: on answer sheets, or beside each item in the booklet; separate when left out.
+	 */
+	readonly grids?: 'separate' | 'beside';
+	/**
+	 * Work pages: one for each item, or one ruled page; items when left out.
+	 */
+	readonly work?: 'items' | 'ruled';
+	/**
+	 * Id of the class group to print a set for. Not together with students.
+	 */
+	readonly group?: string;
+	/**
+	 * Student codes to print a set for, instead of a group.
+	 *
+	 * @maxItems 500
+	 */
+	readonly students?: readonly string[];
 }
 /**
  * Options marked; none is an omission. Answers choice and multiple choice.
