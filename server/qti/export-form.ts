@@ -7,7 +7,7 @@ import { type Placement, placeForm, placeItems } from './placement.ts';
 import { type ExportReport, reportExport } from './report.ts';
 import { findPublishedSchema, publishedFolder } from './validate/published.ts';
 import type { QtiVersion } from './versions.ts';
-import type { ImageFormat } from './write/item.ts';
+import type { ImageFormat } from './write/images.ts';
 
 /** What is being done: items written and checked, figures turned into pictures, the package put together. */
 export type ExportStage = 'items' | 'pictures' | 'package';

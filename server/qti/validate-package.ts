@@ -1,4 +1,5 @@
 import type { DocumentProblem } from './export-errors.ts';
+import { manifestSchema } from './package/frame.ts';
 import { checkLinks } from './package/links.ts';
 import { readZip, ZipError } from './package/read-zip.ts';
 import { runJob } from './validate/pool.ts';
@@ -59,7 +60,7 @@ function sortFiles(
 	const strays: DocumentProblem[] = [];
 	for (const [path, xml] of files) {
 		if (path === manifestPath) {
-			documents.push({ path, xml, schema: version === 'qti-2.1' ? 'manifest-2.1' : 'manifest-2.2' });
+			documents.push({ path, xml, schema: manifestSchema(version) });
 		} else if (path === testPath || /^items\/item-\d{3,6}\.xml$/.test(path)) {
 			documents.push({ path, xml, schema: version });
 		} else if (!isImage(path, xml)) {

@@ -76,8 +76,8 @@ export function rulesOf(version: QtiVersion): readonly Rule[] {
 		{
 			code: 'qti-stray-text',
 			finds: [
-				`${body}//*[self::q:p or self::q:prompt or self::q:caption or self::q:th or self::q:td][not(*) and normalize-space(.) = '']`,
-				`${body}//q:p[q:img and text()]`,
+				`${body}/q:p[not(*) and normalize-space(.) = '']`,
+				`${body}/q:p[q:img and text()]`,
 				`${choices}/q:simpleChoice[not(*) and normalize-space(.) = '']`,
 				`${choices}/q:simpleChoice[q:img and text()]`,
 			].join(' | '),

@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { invariant } from '../../../item-bank/invariant.ts';
+import { type Frame, type WrittenFrame, writeFrame } from '../package/frame.ts';
 import { type ItemBatch, type WrittenBatch, writeItemBatch } from '../package/item-batch.ts';
 import type { PublishedSchema } from './published.ts';
 import { type CheckedDocument, type DocumentFinding, validateDocument } from './validate-document.ts';
@@ -7,6 +8,7 @@ import { type CheckedDocument, type DocumentFinding, validateDocument } from './
 /** What a validation worker can be asked. */
 export type Job =
 	| { readonly kind: 'items'; readonly batch: ItemBatch }
+	| { readonly kind: 'frame'; readonly frame: Frame }
 	| {
 			readonly kind: 'documents';
 			readonly documents: readonly CheckedDocument[];
@@ -16,6 +18,7 @@ export type Job =
 /** The answer to a job of one kind. */
 export interface Answers {
 	readonly items: WrittenBatch;
+	readonly frame: WrittenFrame;
 	readonly documents: readonly DocumentFinding[];
 }
 
@@ -45,6 +48,8 @@ function answerJob(job: Job): Answers[keyof Answers] {
 	switch (job.kind) {
 		case 'items':
 			return writeItemBatch(job.batch);
+		case 'frame':
+			return writeFrame(job.frame);
 		case 'documents':
 			return job.documents.map((document) => validateDocument(document, job.published));
 	}
@@ -52,6 +57,5 @@ function answerJob(job: Job): Answers[keyof Answers] {
 
 /** Compressed files are handed over, not copied. */
 function buffersOf(answer: Answers[keyof Answers]): ArrayBuffer[] {
-	if (!('parts' in answer)) return [];
-	return answer.parts.map(({ deflated }) => deflated.buffer).filter((buffer) => buffer instanceof ArrayBuffer);
+	return 'segment' in answer ? [answer.segment.bytes.buffer] : [];
 }

@@ -3,6 +3,7 @@ import { printMathematics } from '../../../item-bank/expression/print.ts';
 import { printRichText } from '../../../item-bank/markup/rich-text.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { StemBlock, TableBlock } from '../../../item-bank/types.ts';
+import { stemImage } from './images.ts';
 import type { FigureWriter } from './interaction.ts';
 
 /** Text of one expression or statement as students read it, minus signs as U+2212. */
@@ -21,7 +22,7 @@ export function writeBlocks(stem: readonly StemBlock[], writeFigure: FigureWrite
 				return element('p', {}, [writeMathematics(block.math)]);
 			case 'figure':
 				figures += 1;
-				return element('p', {}, [writeFigure(block.figure, `figure-${figures}`)]);
+				return element('p', {}, [writeFigure(block.figure, stemImage(figures))]);
 			case 'table':
 				return writeTable(block);
 		}

@@ -6,7 +6,6 @@ import { writeChoiceBody, writeChoiceDeclaration } from './options.ts';
 export function writeChoice(item: ChoiceItem, key: readonly string[], writeFigure: FigureWriter): WrittenInteraction {
 	const parts = { stem: item.stem, options: item.options, key };
 	return {
-		interaction: 'choiceInteraction',
 		declaration: writeChoiceDeclaration(parts, 'single'),
 		body: writeChoiceBody(parts, 1, writeFigure),
 		template: 'match_correct',

@@ -24,7 +24,6 @@ export function writeGridded(
 		expectedLength: profile.digitColumns + 1,
 	});
 	return {
-		interaction: 'textEntryInteraction',
 		declaration: element('responseDeclaration', declaration, [
 			element('correctResponse', {}, [element('value', {}, [String(value)])]),
 			element('mapping', { lowerBound: '0', upperBound: '1', defaultValue: '0' }, entries),

@@ -3,8 +3,6 @@ import type { Figure } from '../../../item-bank/types.ts';
 
 /** What one item kind contributes to its QTI document. */
 export interface WrittenInteraction {
-	/** The interaction's name, for the metadata of the package. */
-	readonly interaction: 'choiceInteraction' | 'textEntryInteraction';
 	/** The response declaration with its key. */
 	readonly declaration: MarkupElement;
 	/** Everything inside itemBody, stem included. */

@@ -8,11 +8,9 @@ import type { Placement } from '../placement.ts';
 import { getVersionFacts, instanceNamespace, type QtiVersion } from '../versions.ts';
 import { writeChoice } from './choice.ts';
 import { writeGridded } from './gridded.ts';
+import { type ImageFormat, imageReference } from './images.ts';
 import type { FigureWriter, WrittenInteraction } from './interaction.ts';
 import { writeMultipleChoice } from './multiple-choice.ts';
-
-/** How figures are put into the package. */
-export type ImageFormat = 'png' | 'svg';
 
 /** A figure of an item, drawn but not yet written. */
 export interface ItemImage {
@@ -27,7 +25,11 @@ export interface WrittenItem {
 	readonly path: string;
 	readonly root: MarkupElement;
 	readonly images: readonly ItemImage[];
-	readonly interaction: WrittenInteraction['interaction'];
+}
+
+/** Path of an item within the package. */
+export function itemPath(placement: Placement): string {
+	return `items/${placement.stem}.xml`;
 }
 
 /** Writes an item at its place as an assessmentItem. Throws ItemKeyError for an item without a computable key. */
@@ -36,7 +38,7 @@ export function writeItem(placement: Placement, version: QtiVersion, format: Ima
 	const images: ItemImage[] = [];
 	const writeFigure: FigureWriter = (figure, name) => {
 		const drawing = drawFigure(figure);
-		const file = `images/${placement.stem}-${name}.${format}`;
+		const file = imageReference(placement.stem, name, format);
 		images.push({ path: `items/${file}`, root: drawing.root });
 		const size = { width: Math.ceil(drawing.width), height: Math.ceil(drawing.height) };
 		return element('img', { src: file, alt: describeFigure(figure), ...size });
@@ -60,7 +62,7 @@ export function writeItem(placement: Placement, version: QtiVersion, format: Ima
 		element('itemBody', {}, written.body),
 		element('responseProcessing', { template: facts.templates + written.template }),
 	]);
-	return { path: `items/${placement.stem}.xml`, root, images, interaction: written.interaction };
+	return { path: itemPath(placement), root, images };
 }
 
 /** An outcome declaration of one float with its default. */

@@ -6,3 +6,8 @@
 export function breakLines(xml: string): string {
 	return xml.replace(/>(?=<(?!img|\/p>|\/simpleChoice>))/g, '>\n');
 }
+
+/** Starts a new line at the large parts of a manifest only: it holds forty tags an item, and each line costs its reader. */
+export function breakManifestLines(xml: string): string {
+	return xml.replace(/>(?=<(?:manifest|metadata|organizations|resources?|file|\/resources|\/manifest)[ >/])/g, '>\n');
+}

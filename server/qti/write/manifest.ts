@@ -1,5 +1,6 @@
-import type { FormRecord, ItemStatus } from '../../../item-bank/items/record.ts';
+import type { FormRecord, ItemRecord, ItemStatus } from '../../../item-bank/items/record.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
+import type { Alignment, Item } from '../../../item-bank/types.ts';
 import { packageIdentifier, testIdentifier } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
 import {
@@ -11,33 +12,58 @@ import {
 	standardsNamespace,
 } from '../versions.ts';
 import { writeAlignments } from './alignments.ts';
-import type { WrittenInteraction } from './interaction.ts';
+import { type ImageFormat, listImages } from './images.ts';
+import { itemPath } from './item.ts';
 import { writeLanguageString } from './language-string.ts';
 import { testPath } from './test.ts';
 
 /** Path of the manifest within the package. */
 export const manifestPath = 'imsmanifest.xml';
 
-/** What the manifest needs to know of a written item. */
-export interface ListedItem {
+/** What the manifest says of an item: no stem, no key. */
+export interface ListedItem extends Pick<Placement, 'identifier' | 'title' | 'points' | 'section'> {
+	readonly record: Pick<ItemRecord, 'id' | 'version' | 'status'>;
+	readonly kind: Item['kind'];
+	readonly alignments: readonly Alignment[];
+	/** Path within the package. */
 	readonly path: string;
 	/** Paths of its figures. */
 	readonly images: readonly string[];
-	readonly interaction: WrittenInteraction['interaction'];
+}
+
+/** What the manifest needs of an item at its place. */
+export function listItem(placement: Placement, format: ImageFormat): ListedItem {
+	const { identifier, title, points, section, stem } = placement;
+	const { id, version, status, item } = placement.record;
+	return {
+		identifier,
+		title,
+		points,
+		section,
+		record: { id, version, status },
+		kind: item.kind,
+		alignments: item.alignments,
+		path: itemPath(placement),
+		images: listImages(item, stem, format),
+	};
 }
 
 const itemStates: Readonly<Record<ItemStatus, string>> = { draft: 'draft', approved: 'final', retired: 'unavailable' };
+const interactions: Readonly<Record<Item['kind'], string>> = {
+	choice: 'choiceInteraction',
+	'multiple-choice': 'choiceInteraction',
+	gridded: 'textEntryInteraction',
+};
 
-/** The manifest around the resources of items given; see {@link writeItemResources}. */
+/** The manifest of a package: the test if there is one, then each item followed by its figures. */
 export function writeManifest(
 	form: FormRecord | undefined,
-	placements: readonly Placement[],
-	itemResources: readonly MarkupElement[],
+	items: readonly ListedItem[],
 	version: QtiVersion,
 ): MarkupElement {
 	const facts = getVersionFacts(version);
-	const items = placements.map(({ identifier }) => identifier);
-	const held = form ? [testIdentifier(form.id, form.version), ...items] : items;
+	const identifiers = items.map(({ identifier }) => identifier);
+	const held = form ? [testIdentifier(form.id, form.version), ...identifiers] : identifiers;
 	const attributes = {
 		xmlns: manifestNamespace,
 		'xmlns:lom': lomNamespace,
@@ -47,8 +73,9 @@ export function writeManifest(
 		'xsi:schemaLocation': `${manifestNamespace} ${facts.manifestLocation}`,
 		identifier: packageIdentifier(held),
 	};
-	const title = form ? form.form.title : `${placements.length} items`;
+	const title = form ? form.form.title : `${items.length} items`;
 	const entry = form ? form.id : packageIdentifier(held);
+	const test = form ? [writeTestResource(form, identifiers, version)] : [];
 	return element('manifest', attributes, [
 		element('metadata', {}, [
 			element('schema', {}, [facts.schemaName]),
@@ -56,34 +83,29 @@ export function writeManifest(
 			writeLom(entry, title, form?.version ?? 1),
 		]),
 		element('organizations'),
-		element('resources', {}, [...(form ? [writeTestResource(form, items, version)] : []), ...itemResources]),
+		element('resources', {}, [...test, ...items.flatMap((item) => writeItemResources(item, version))]),
 	]);
 }
 
-/** The resource of an item with its metadata, followed by those of its figures. */
-export function writeItemResources(
-	placement: Placement,
-	item: ListedItem,
-	version: QtiVersion,
-): readonly MarkupElement[] {
-	const { record, identifier, title } = placement;
-	const { sets, classification } = writeAlignments(record.item.alignments);
+function writeItemResources(item: ListedItem, version: QtiVersion): readonly MarkupElement[] {
+	const { sets, classification } = writeAlignments(item.alignments);
+	const { id, version: itemVersion, status } = item.record;
 	const metadata = [
 		element('qtimd:qtiMetadata', {}, [
 			element('qtimd:itemTemplate', {}, ['false']),
 			element('qtimd:timeDependent', {}, ['false']),
 			element('qtimd:composite', {}, ['false']),
-			element('qtimd:interactionType', {}, [item.interaction]),
+			element('qtimd:interactionType', {}, [interactions[item.kind]]),
 			element('qtimd:feedbackType', {}, ['none']),
 			element('qtimd:solutionAvailable', {}, ['false']),
 		]),
 		...sets,
-		writeLom(record.id, title, record.version, itemStates[record.status], classification),
+		writeLom(id, item.title, itemVersion, itemStates[status], classification),
 	];
-	const type = getVersionFacts(version).itemType;
+	const attributes = { identifier: item.identifier, type: getVersionFacts(version).itemType, href: item.path };
 	const images = item.images.map((path) => ({ path, identifier: imageIdentifier(path) }));
 	return [
-		element('resource', { identifier, type, href: item.path }, [
+		element('resource', attributes, [
 			element('metadata', {}, metadata),
 			element('file', { href: item.path }),
 			...images.map((image) => element('dependency', { identifierref: image.identifier })),

@@ -13,7 +13,6 @@ export function writeMultipleChoice(
 ): WrittenInteraction {
 	const parts = { stem: item.stem, options: item.options, key };
 	return {
-		interaction: 'choiceInteraction',
 		declaration: writeChoiceDeclaration(parts, 'multiple'),
 		body: writeChoiceBody(parts, 0, writeFigure),
 		template: 'match_correct',

@@ -3,6 +3,7 @@ import { element, type MarkupElement, type MarkupNode } from '../../../item-bank
 import type { Option, Stem } from '../../../item-bank/types.ts';
 import { optionIdentifier, variables } from '../identifiers.ts';
 import { writeBlocks, writeMathematics } from './blocks.ts';
+import { optionImage } from './images.ts';
 import type { FigureWriter } from './interaction.ts';
 
 /** What choice and multiple choice share. */
@@ -50,6 +51,6 @@ function writeOptionContent(option: Option, index: number, writeFigure: FigureWr
 		case 'text':
 			return printRichText(content.text);
 		case 'figure':
-			return writeFigure(content.figure, `option-${optionIdentifier(index).toLowerCase()}`);
+			return writeFigure(content.figure, optionImage(index));
 	}
 }

@@ -1,9 +1,9 @@
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { testIdentifier, variables } from '../identifiers.ts';
-import type { Placement } from '../placement.ts';
 import { getVersionFacts, instanceNamespace, type QtiVersion } from '../versions.ts';
 import { writeFloat } from './item.ts';
+import type { ListedItem } from './manifest.ts';
 
 /** Path of the test within the package. */
 export const testPath = 'test.xml';
@@ -13,9 +13,9 @@ export const testPath = 'test.xml';
  * The total is the sum of item scores times their weights; MAXSCORE is a constant, because items a student never opened
  * may have no variables to add up.
  */
-export function writeTest(form: FormRecord, placements: readonly Placement[], version: QtiVersion): MarkupElement {
+export function writeTest(form: FormRecord, items: readonly ListedItem[], version: QtiVersion): MarkupElement {
 	const facts = getVersionFacts(version);
-	const total = placements.reduce((sum, { points }) => sum + points, 0);
+	const total = items.reduce((sum, { points }) => sum + points, 0);
 	const attributes = {
 		xmlns: facts.namespace,
 		'xmlns:xsi': instanceNamespace,
@@ -25,7 +25,7 @@ export function writeTest(form: FormRecord, placements: readonly Placement[], ve
 		toolName: 'Zeropair',
 	};
 	const sections = form.form.sections.flatMap((section, index) => {
-		const placed = placements.filter((placement) => placement.section === index);
+		const placed = items.filter((item) => item.section === index);
 		if (placed.length === 0) return [];
 		const sectionAttributes = { identifier: `section-${index + 1}`, title: section.title, visible: 'true' };
 		return [element('assessmentSection', sectionAttributes, placed.map(writeReference))];
@@ -55,9 +55,8 @@ export function writeTest(form: FormRecord, placements: readonly Placement[], ve
 	]);
 }
 
-function writeReference(placement: Placement): MarkupElement {
-	const { identifier, stem, points } = placement;
-	return element('assessmentItemRef', { identifier, href: `items/${stem}.xml` }, [
+function writeReference({ identifier, path, points }: ListedItem): MarkupElement {
+	return element('assessmentItemRef', { identifier, href: path }, [
 		element('weight', { identifier: variables.weight, value: points }),
 	]);
 }

@@ -36,14 +36,14 @@ test('a form becomes a package with manifest, test, items and figures, and says 
 	expect(result.fileName).toBe('harbour-check-v3-qti-2.2.zip');
 	expect(result.report.files).toEqual([
 		'imsmanifest.xml',
+		'test.xml',
+		'items/item-001.xml',
+		'items/item-002.xml',
+		'items/item-003.xml',
 		'items/images/item-002-option-a.png',
 		'items/images/item-002-option-b.png',
 		'items/images/item-002-option-c.png',
 		'items/images/item-003-figure-1.png',
-		'items/item-001.xml',
-		'items/item-002.xml',
-		'items/item-003.xml',
-		'test.xml',
 	]);
 	expect([...unpack(result.bytes).keys()]).toEqual(result.report.files);
 	expect(result.report.validated[0]).toEqual({
@@ -124,7 +124,12 @@ test('an illegal character in the title of a form is refused too', async () => {
 	const form = { ...sampleForm, form: { ...sampleForm.form, title: 'Harbour\u0000check' } };
 	const error = await exportForm({ form, items: sampleItems }, plain).catch((thrown: unknown) => thrown);
 	expect(error).toBeInstanceOf(ExportRefusedError);
-	expect(error).toMatchObject({ problems: [{ code: 'xml-illegal-character', file: 'imsmanifest.xml' }] });
+	expect(error).toMatchObject({
+		problems: [
+			{ code: 'xml-illegal-character', file: 'imsmanifest.xml', element: 'lom:string' },
+			{ code: 'xml-illegal-character', file: 'test.xml', element: 'assessmentTest' },
+		],
+	});
 });
 
 test('a text the profile does not admit is refused with item, element and line', async () => {
