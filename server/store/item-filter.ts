@@ -1,4 +1,10 @@
-import { findFramework, normalizeCode, standardsBelow, suggestCodes } from '../../item-bank/standards/code.ts';
+import {
+	findFramework,
+	findStandard,
+	normalizeCode,
+	standardsBelow,
+	suggestCodes,
+} from '../../item-bank/standards/code.ts';
 import { frameworks } from '../../item-bank/standards/frameworks.ts';
 import type { ItemQuery } from '../../item-bank/types.ts';
 import { UnknownStandardError } from './store-errors.ts';
@@ -38,7 +44,7 @@ export function readStandardFilter(query: ItemQuery): StandardFilter | undefined
 	}
 	const isLeadOnly = query.alignment !== 'any';
 	if (code === undefined) return { framework: id, edition, codes: [], isLeadOnly };
-	const normal = normalizeCode(framework, code);
+	const normal = findStandard(id, edition, code) ? code : normalizeCode(framework, code);
 	if (normal === undefined) throw new UnknownStandardError(id, edition, code, suggestCodes(framework, code));
 	const codes = query.below === true ? standardsBelow(framework, normal).map((standard) => standard.code) : [normal];
 	return { framework: id, edition, codes, isLeadOnly };

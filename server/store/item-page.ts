@@ -32,9 +32,11 @@ export async function readPage(
 	const sort = query.sort ?? 'added';
 	const limit = query.limit ?? 25;
 	const { column, direction } = orders[sort];
+	// The word index walks in the order of its own numbers, which are those of the versions; named so, no sort is needed.
+	const place = isWordIndexWalked(search) ? sql.ref<number>('words.rowid') : sql.ref<number>('standing_versions.id');
 	const after = query.cursor === undefined ? undefined : decodeCursor(query.cursor, sort);
 	const hits = selectHits(db, search, isFew)
-		.$if(after !== undefined && sort === 'added', (select) => select.where('standing_versions.id', '>', after?.id ?? 0))
+		.$if(after !== undefined && sort === 'added', (select) => select.where(place, '>', after?.id ?? 0))
 		.$if(after !== undefined && sort !== 'added', (select) =>
 			select.where(
 				sql<boolean>`(${sql.ref(column)}, standing_versions.id) ${sql.raw(direction === 'asc' ? '>' : '<')} (${after?.value ?? ''}, ${after?.id ?? 0})`,
@@ -47,7 +49,7 @@ export async function readPage(
 			'standing_versions.name',
 			'changed_at',
 		])
-		.orderBy(column, direction)
+		.orderBy(sort === 'added' ? place : sql.ref(column), direction)
 		.$if(sort !== 'added', (select) => select.orderBy('standing_versions.id', direction))
 		.limit(limit + 1);
 	const rows = await db
@@ -92,6 +94,11 @@ export function matchingVersions(
 	return db.selectFrom('words').select('words.rowid').where(wordMatches(words));
 }
 
+/** Whether the word index leads to the versions one after the other; else it is only asked which versions it holds. */
+function isWordIndexWalked({ query, standards, words }: Search): boolean {
+	return words !== undefined && standards === undefined && (query.sort ?? 'added') === 'added';
+}
+
 /** Standing versions that fit everything asked for. */
 function selectHits(
 	db: Kysely<Tables>,
@@ -99,34 +106,31 @@ function selectHits(
 	isFew: boolean,
 ): SelectQueryBuilder<Tables, 'standing_versions', object> {
 	const { query, standards, isLeadOnly, words } = search;
-	const isInOrderAdded = (query.sort ?? 'added') === 'added';
 	let select = db.selectFrom('standing_versions');
 	if (words !== undefined) {
-		select =
-			isInOrderAdded && standards === undefined
-				? (select
-						.innerJoin('words', 'words.rowid', 'standing_versions.id')
-						.where(wordMatches(words)) as unknown as typeof select)
-				: select.where('standing_versions.id', 'in', matchingVersions(db, words));
+		select = isWordIndexWalked(search)
+			? (select
+					.innerJoin('words', 'words.rowid', 'standing_versions.id')
+					.where(wordMatches(words)) as unknown as typeof select)
+			: select.where('standing_versions.id', 'in', matchingVersions(db, words));
 	}
+	const traits = activeFields(query).length > 0 ? fittingTraits(db, query) : undefined;
 	if (standards !== undefined) {
 		const aligned = db
 			.selectFrom('alignments')
 			.select('alignments.standing')
 			.where('standard', 'in', standards)
 			.$if(isLeadOnly, (each) => each.where('lead', '=', 1));
-		select = isFew
-			? select.where('standing_versions.id', 'in', aligned)
-			: select.where(({ exists }) =>
-					exists(aligned.whereRef('alignments.standing', '=', 'standing_versions.id' as never)),
-				);
+		if (isFew) {
+			const fitting = traits ? aligned.where('alignments.traits', 'in', traits) : aligned;
+			return select.where('standing_versions.id', 'in', fitting);
+		}
+		select = select.where(({ exists }) =>
+			exists(aligned.whereRef('alignments.standing', '=', 'standing_versions.id' as never)),
+		);
 	}
-	if (activeFields(query).length > 0) {
-		const traits = fittingTraits(db, query);
-		const isIndexUsed = isFew && standards === undefined && words === undefined;
-		select = isIndexUsed
-			? select.where('standing_versions.traits', 'in', traits)
-			: select.where(unindexed('standing_versions.traits'), 'in', traits);
-	}
-	return select;
+	if (!traits) return select;
+	return isFew && standards === undefined && words === undefined
+		? select.where('standing_versions.traits', 'in', traits)
+		: select.where(unindexed('standing_versions.traits'), 'in', traits);
 }

@@ -6,7 +6,7 @@ import { createGroupStore, type GroupStore } from './group-store.ts';
 import { createItemSearch, type ItemSearch } from './item-search.ts';
 import { createItemStore, type ItemStore } from './item-store.ts';
 import { migrateStore } from './migrations.ts';
-import { openEngine } from './sqlite-engine.ts';
+import { openEngine, type StatementListener } from './sqlite-engine.ts';
 
 /** An open bank. Each method is one whole unit of work; StoreBusyError and DiskFullError can come from every one that writes. */
 export interface Store {
@@ -31,6 +31,8 @@ export interface StoreOptions {
 	readonly busyTimeout?: number;
 	/** Below this many hits a search collects and sorts them; from there on it walks through the bank in order. */
 	readonly fewHits?: number;
+	/** Told of every statement and its values before it runs. */
+	readonly onStatement?: StatementListener;
 	/** Pages of 4,096 bytes that the database may fill, so that a test can run out of room. */
 	readonly mostPages?: number;
 }
@@ -40,9 +42,16 @@ export interface StoreOptions {
  * DataFolderUnwritableError, DataFolderSharedError, StoreNewerError, StoreForeignError, StoreDamagedError, StoreBusyError.
  */
 export async function openStore(dataFolder: string, options: StoreOptions = {}): Promise<Store> {
-	const { clock = () => new Date(), newId = randomId, busyTimeout = 5000, fewHits = 2000, mostPages } = options;
+	const {
+		clock = () => new Date(),
+		newId = randomId,
+		busyTimeout = 5000,
+		fewHits = 2000,
+		onStatement,
+		mostPages,
+	} = options;
 	const file = dataFolder === ':memory:' ? dataFolder : prepareDataFolder(dataFolder);
-	const engine = openEngine(file, busyTimeout);
+	const engine = openEngine(file, busyTimeout, onStatement);
 	try {
 		if (mostPages !== undefined) engine.database.pragma(`max_page_count = ${mostPages}`);
 		migrateStore(engine.database, file, clock);

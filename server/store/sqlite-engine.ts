@@ -32,21 +32,22 @@ export interface Engine {
 	readonly database: Database.Database;
 }
 
+/** Is told of a statement and its values before it runs. */
+export type StatementListener = (text: string, values: readonly unknown[]) => void;
+
 /**
  * Opens a database file (or ':memory:') with foreign keys and write-ahead logging. busyTimeout: milliseconds to wait for
- * another writer. Throws DataFolderUnwritableError, StoreForeignError, StoreBusyError.
+ * another writer. onStatement: told of every statement kysely runs. Throws DataFolderUnwritableError, StoreForeignError, StoreBusyError.
  */
-export function openEngine(file: string, busyTimeout: number): Engine {
+export function openEngine(file: string, busyTimeout: number, onStatement?: StatementListener): Engine {
 	const database = translateErrors(file, () => {
 		const opened = new Database(file, { timeout: busyTimeout });
 		opened.pragma('foreign_keys = ON');
 		opened.pragma('journal_mode = WAL');
 		opened.pragma('synchronous = NORMAL');
-		opened.pragma('temp_store = MEMORY');
-		opened.pragma('cache_size = -65536');
 		return opened;
 	});
-	return { kysely: new Kysely<Tables>({ dialect: new SyncedDialect(database, file) }), database };
+	return { kysely: new Kysely<Tables>({ dialect: new SyncedDialect(database, file, onStatement) }), database };
 }
 
 /** Runs a piece of work and turns SQLite's error codes into the errors of the store. */
@@ -117,14 +118,16 @@ export function copyDatabase(engine: Engine, file: string): void {
 class SyncedDialect implements Dialect {
 	readonly #database: Database.Database;
 	readonly #file: string;
+	readonly #onStatement: StatementListener | undefined;
 
-	constructor(database: Database.Database, file: string) {
+	constructor(database: Database.Database, file: string, onStatement?: StatementListener) {
 		this.#database = database;
 		this.#file = file;
+		this.#onStatement = onStatement;
 	}
 
 	createDriver(): Driver {
-		return new SyncedDriver(this.#database, this.#file);
+		return new SyncedDriver(this.#database, this.#file, this.#onStatement);
 	}
 
 	createQueryCompiler(): SqliteQueryCompiler {
@@ -146,9 +149,9 @@ class SyncedDriver implements Driver {
 	#queue: Promise<void> = Promise.resolve();
 	#release: () => void = () => undefined;
 
-	constructor(database: Database.Database, file: string) {
+	constructor(database: Database.Database, file: string, onStatement?: StatementListener) {
 		this.#database = database;
-		this.#connection = new SyncedConnection(database, file);
+		this.#connection = new SyncedConnection(database, file, onStatement);
 	}
 
 	async init(): Promise<void> {}
@@ -192,14 +195,17 @@ class SyncedDriver implements Driver {
 class SyncedConnection implements DatabaseConnection {
 	readonly #database: Database.Database;
 	readonly #file: string;
+	readonly #onStatement: StatementListener | undefined;
 	readonly #statements = new Map<string, Database.Statement>();
 
-	constructor(database: Database.Database, file: string) {
+	constructor(database: Database.Database, file: string, onStatement?: StatementListener) {
 		this.#database = database;
 		this.#file = file;
+		this.#onStatement = onStatement;
 	}
 
 	async executeQuery<R>(query: CompiledQuery): Promise<QueryResult<R>> {
+		this.#onStatement?.(query.sql, query.parameters);
 		return translateErrors(this.#file, () => {
 			const statement = this.#prepare(query.sql);
 			if (statement.reader) return { rows: statement.all(query.parameters) as R[] };

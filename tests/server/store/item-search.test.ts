@@ -146,6 +146,10 @@ describe.each([
 				const expected = standing.filter((record) => fits(record, query));
 				const { total } = await store.items.find(query);
 				expect(total).toBe(expected.length);
+				expect(await store.items.find({ ...query, limit: 200, facets: false })).toEqual({
+					items: expected,
+					total: expected.length,
+				});
 				expect(await readAll(query)).toEqual(expected);
 			}),
 			{ numRuns: 150 },
