@@ -4,7 +4,7 @@ import serveFiles from '@fastify/static';
 import { type FastifyInstance, type FastifyRequest, fastify, type RouteOptions } from 'fastify';
 import { describeError, replyWithError } from './error-replies.ts';
 import { addGuards } from './guards.ts';
-import { compileSchema, describeErrors, type JsonSchema } from './json-schemas.ts';
+import { compileSchema, type JsonSchema } from './json-schemas.ts';
 import { projectRoot } from './project-root.ts';
 import { RequestError } from './request-errors.ts';
 import { addFigureRoutes } from './routes/figures.ts';
@@ -15,6 +15,7 @@ import { addHealthRoutes } from './routes/health.ts';
 import { addItemRoutes } from './routes/items.ts';
 import { addOpenApiRoutes } from './routes/open-api.ts';
 import { addStandardRoutes } from './routes/standards.ts';
+import { describeErrors } from './shape-problems.ts';
 import type { Store } from './store/open-store.ts';
 
 /** What the service is made of. */

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Ajv2020, type ErrorObject, type ValidateFunction } from 'ajv/dist/2020.js';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import type { Problem } from '../item-bank/problem.ts';
 import { projectRoot } from './project-root.ts';
+import { describeErrors } from './shape-problems.ts';
 
 /** A JSON Schema as plain data. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -28,23 +29,6 @@ export function compileSchema(schema: JsonSchema, isText: boolean): ValidateFunc
 	return (isText ? textAjv : strictAjv).compile(schema);
 }
 
-/** Turns what ajv found into problems, at most 100, each place once. */
-export function describeErrors(errors: readonly ErrorObject[], document: unknown): readonly Problem[] {
-	const problems = errors
-		.filter(({ keyword }) => keyword !== 'oneOf' && keyword !== 'not')
-		.map((error) => describe(error, document));
-	const all = problems.length > 0 ? problems : errors.map((error) => describe(error, document));
-	const seen = new Set<string>();
-	return all
-		.filter(({ path, message }) => {
-			const key = `${path} ${message}`;
-			if (seen.has(key)) return false;
-			seen.add(key);
-			return true;
-		})
-		.slice(0, 100);
-}
-
 function readSchemas(folder: string): ReadonlyMap<string, JsonSchema> {
 	return new Map(
 		readdirSync(folder)
@@ -67,134 +51,53 @@ function createAjv(coerceTypes: false | 'array'): Ajv2020 {
 		allowUnionTypes: true,
 		verbose: false,
 	});
-	for (const schema of jsonSchemas.values()) ajv.addSchema(nameBranches(schema) as JsonSchema);
+	for (const schema of jsonSchemas.values()) ajv.addSchema(prepareSchema(schema) as JsonSchema);
 	return ajv;
 }
 
 /**
  * Says of every union whose branches are told apart by "kind" that they are, so that problems come from the branch that
- * was meant and not from all of them.
+ * was meant and not from all of them. Says of lists without repeats what type their entries have where a reference hides
+ * it: ajv then needs a time that grows with the list and not with its square.
  */
-function nameBranches(schema: unknown, root: unknown = schema): unknown {
-	if (Array.isArray(schema)) return schema.map((part) => nameBranches(part, root));
+function prepareSchema(schema: unknown, root: unknown = schema): unknown {
+	if (Array.isArray(schema)) return schema.map((part) => prepareSchema(part, root));
 	if (typeof schema !== 'object' || schema === null) return schema;
-	const entries = Object.entries(schema).map(([key, value]) => [key, nameBranches(value, root)] as const);
-	const isUnion =
-		'oneOf' in schema && Array.isArray(schema.oneOf) && schema.oneOf.every((branch) => hasKind(branch, root));
-	return {
-		...Object.fromEntries(entries),
-		...(isUnion ? { type: 'object', discriminator: { propertyName: 'kind' } } : {}),
-	};
+	const entries = Object.entries(schema).map(([key, value]) => [key, prepareSchema(value, root)] as const);
+	const prepared: JsonSchema = Object.fromEntries(entries);
+	if ('oneOf' in schema && Array.isArray(schema.oneOf) && schema.oneOf.every((branch) => hasKind(branch, root))) {
+		return { ...prepared, type: 'object', discriminator: { propertyName: 'kind' } };
+	}
+	const type =
+		'uniqueItems' in schema && 'items' in schema ? scalarTypeOf(resolveReference(schema.items, root)) : undefined;
+	return type === undefined ? prepared : { ...prepared, items: { ...(prepared.items as JsonSchema), type } };
+}
+
+/** The type of a schema whose values are all text or all numbers. */
+function scalarTypeOf(schema: unknown): unknown {
+	if (typeof schema !== 'object' || schema === null) return undefined;
+	if ('type' in schema) return ['string', 'integer', 'number'].includes(String(schema.type)) ? schema.type : undefined;
+	const isText =
+		'enum' in schema && Array.isArray(schema.enum) && schema.enum.every((value) => typeof value === 'string');
+	return isText ? 'string' : undefined;
 }
 
 function hasKind(branch: unknown, root: unknown): boolean {
-	const schema = resolveLocal(branch, root);
+	const schema = resolveReference(branch, root);
 	if (typeof schema !== 'object' || schema === null || !('properties' in schema)) return false;
 	const { properties } = schema;
 	return typeof properties === 'object' && properties !== null && 'kind' in properties;
 }
 
-function resolveLocal(schema: unknown, root: unknown): unknown {
+/** What a schema that is only a reference refers to, within its file or in another. */
+function resolveReference(schema: unknown, root: unknown): unknown {
 	if (typeof schema !== 'object' || schema === null || !('$ref' in schema)) return schema;
-	const path = String(schema.$ref);
-	if (!path.startsWith('#/')) return undefined;
-	return path
-		.slice(2)
-		.split('/')
-		.reduce<unknown>((node, step) => (node as Record<string, unknown> | undefined)?.[step], root);
-}
-
-function describe(error: ErrorObject, document: unknown): Problem {
-	const { keyword, instancePath: path, params } = error;
-	const found = quote(valueAt(document, path));
-	switch (keyword) {
-		case 'additionalProperties':
-			return {
-				code: 'field-unknown',
-				path: `${path}/${params.additionalProperty}`,
-				message: `expected no field "${params.additionalProperty}" ${place(path)}`,
-			};
-		case 'required':
-			return {
-				code: 'field-missing',
-				path: `${path}/${params.missingProperty}`,
-				message: `expected a field "${params.missingProperty}" ${place(path)}, found none`,
-			};
-		case 'type':
-			return {
-				code: 'type-wrong',
-				path,
-				message: `expected ${[params.type].flat().join(' or ')} ${place(path)}, found ${found}`,
-			};
-		case 'enum':
-			return {
-				code: 'value-not-allowed',
-				path,
-				message: `expected one of ${(params.allowedValues as unknown[]).join(', ')} ${place(path)}, found ${found}`,
-			};
-		case 'const':
-			return {
-				code: 'value-not-allowed',
-				path,
-				message: `expected ${quote(params.allowedValue)} ${place(path)}, found ${found}`,
-			};
-		case 'discriminator':
-			return {
-				code: 'kind-unknown',
-				path: `${path}/kind`,
-				message: `expected a known kind ${place(path)}, found ${quote(params.tagValue)}`,
-			};
-		case 'minimum':
-		case 'maximum':
-			return {
-				code: 'value-out-of-range',
-				path,
-				message: `expected a number ${params.comparison} ${params.limit} ${place(path)}, found ${found}`,
-			};
-		case 'minLength':
-		case 'maxLength':
-			return {
-				code: 'text-length',
-				path,
-				message: `expected text of at ${keyword === 'minLength' ? 'least' : 'most'} ${params.limit} characters ${place(path)}, found ${found}`,
-			};
-		case 'minItems':
-		case 'maxItems':
-			return {
-				code: 'list-length',
-				path,
-				message: `expected at ${keyword === 'minItems' ? 'least' : 'most'} ${params.limit} entries ${place(path)}`,
-			};
-		case 'uniqueItems':
-			return {
-				code: 'list-repeats',
-				path,
-				message: `expected every entry once ${place(path)}, but entries ${params.j} and ${params.i} are the same`,
-			};
-		case 'pattern':
-			return {
-				code: 'spelling-wrong',
-				path,
-				message: `expected text like ${params.pattern} ${place(path)}, found ${found}`,
-			};
-		default:
-			return { code: 'shape-wrong', path, message: `${error.message ?? keyword} ${place(path)}, found ${found}` };
-	}
-}
-
-function place(path: string): string {
-	return path === '' ? 'at the top' : `at ${path}`;
-}
-
-function valueAt(document: unknown, path: string): unknown {
-	return path
+	const [file = '', pointer = ''] = String(schema.$ref).split('#');
+	return pointer
 		.split('/')
 		.slice(1)
-		.map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'))
-		.reduce<unknown>((node, step) => (node as Record<string, unknown> | undefined)?.[step], document);
-}
-
-function quote(value: unknown): string {
-	const text = value === undefined ? 'nothing' : JSON.stringify(value);
-	return text.length > 80 ? `${text.slice(0, 77)}...` : text;
+		.reduce<unknown>(
+			(node, step) => (node as Record<string, unknown> | undefined)?.[step],
+			file === '' ? root : jsonSchemas.get(file),
+		);
 }

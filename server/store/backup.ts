@@ -13,7 +13,8 @@ import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { databaseName, prepareDataFolder } from './data-folder.ts';
 import { readMigrations, readStoreVersion } from './migrations.ts';
-import { copyDatabase, type Engine, translateErrors } from './sqlite-engine.ts';
+import { copyDatabase, type Engine } from './sqlite-engine.ts';
+import { translateErrors } from './sqlite-errors.ts';
 import {
 	FileExistsError,
 	FileRefusedError,

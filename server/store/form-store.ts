@@ -5,7 +5,7 @@ import type { Problem } from '../../item-bank/problem.ts';
 import type { Form, FormGiving, FormSummary } from '../../item-bank/types.ts';
 import { checkShape } from '../json-schemas.ts';
 import { checkCharacters } from './content-rules.ts';
-import { readRecords } from './item-store.ts';
+import { readRecords } from './item-records.ts';
 import { insertInto } from './standing-index.ts';
 import type { StoreContext } from './store-context.ts';
 import {

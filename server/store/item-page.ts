@@ -2,7 +2,7 @@ import { type Kysely, type SelectQueryBuilder, sql } from 'kysely';
 import type { ItemPage, ItemQuery } from '../../item-bank/types.ts';
 import { decodeCursor, encodeCursor } from './cursor.ts';
 import { activeFields, traitFields } from './item-filter.ts';
-import { readItem } from './item-store.ts';
+import { readItem } from './item-records.ts';
 import { unindexed, wordMatches } from './sqlite-engine.ts';
 import type { Tables } from './tables.ts';
 

@@ -3,13 +3,13 @@ import type { ItemRecord, ItemStatus } from '../../item-bank/items/record.ts';
 import type { Problem } from '../../item-bank/problem.ts';
 import type { Item, ItemHistory } from '../../item-bank/types.ts';
 import { examineItem } from './content-rules.ts';
-import { addStanding, changeStanding, dropStanding, insertInto } from './standing-index.ts';
+import { addItems, addVersions } from './item-adding.ts';
+import { getItemRow, getRecord, readItem, readRecords } from './item-records.ts';
+import { addStanding, changeStanding, dropStanding } from './standing-index.ts';
 import type { StoreContext } from './store-context.ts';
 import {
 	ContentRefusedError,
-	IdTakenError,
 	ItemNotApprovableError,
-	NotFoundError,
 	StatusRefusedError,
 	VersionConflictError,
 } from './store-errors.ts';
@@ -198,88 +198,6 @@ export function createItemStore(context: StoreContext): ItemStore {
 	};
 }
 
-/** Records of the versions the bank has, in the order asked for. */
-export async function readRecords(
-	db: Kysely<Tables>,
-	wanted: readonly { readonly id: string; readonly version: number }[],
-): Promise<readonly ItemRecord[]> {
-	const found = new Map<string, ItemRecord>();
-	for (let start = 0; start < wanted.length; start += 500) {
-		const ids = wanted.slice(start, start + 500).map(({ id }) => id);
-		const rows = await db
-			.selectFrom('item_versions')
-			.select(['item_id', 'version', 'status', 'document'])
-			.where('item_id', 'in', ids)
-			.execute();
-		for (const { item_id: id, version, status, document } of rows) {
-			found.set(`${id} ${version}`, { id, version, status, item: readItem(document) });
-		}
-	}
-	return wanted.flatMap(({ id, version }) => found.get(`${id} ${version}`) ?? []);
-}
-
-/** A stored document as the item it was written from. */
-export function readItem(document: string): Item {
-	return JSON.parse(document) as Item;
-}
-
-async function addItems(db: Kysely<Tables>, records: readonly ItemRecord[], now: string): Promise<void> {
-	const taken = await findTaken(db, records);
-	if (taken !== undefined) throw new IdTakenError('item', taken);
-	await insertInto(
-		records.map(({ id, status }) => ({
-			id,
-			newest_version: 1,
-			approved_version: status === 'approved' ? 1 : null,
-			created_at: now,
-		})),
-		(values) => db.insertInto('items').values(values).execute(),
-	);
-	await addVersions(db, records, now);
-	await addStanding(db, records, now);
-	await insertInto(
-		records.flatMap(({ id, status }) =>
-			(status === 'approved' ? ['created', 'approved'] : ['created']).map((what) => ({
-				subject: 'item',
-				subject_id: id,
-				version: 1,
-				what,
-				at: now,
-				by: null,
-			})),
-		),
-		(values) => db.insertInto('happenings').values(values).execute(),
-	);
-}
-
-async function findTaken(db: Kysely<Tables>, records: readonly ItemRecord[]): Promise<string | undefined> {
-	const seen = new Set<string>();
-	for (const { id } of records) {
-		if (seen.has(id)) return id;
-		seen.add(id);
-	}
-	for (let start = 0; start < records.length; start += 500) {
-		const ids = records.slice(start, start + 500).map(({ id }) => id);
-		const row = await db.selectFrom('items').select('id').where('id', 'in', ids).executeTakeFirst();
-		if (row) return row.id;
-	}
-	return undefined;
-}
-
-function addVersions(db: Kysely<Tables>, records: readonly ItemRecord[], now: string): Promise<void> {
-	return insertInto(
-		records.map(({ id, version, status, item }) => ({
-			item_id: id,
-			version,
-			status,
-			document: JSON.stringify(item),
-			created_at: now,
-			created_by: null,
-		})),
-		(values) => db.insertInto('item_versions').values(values).execute(),
-	);
-}
-
 /** Brings the search in step with the versions that stand: the newest, and the approved one. Returns the named version. */
 async function restand(db: Kysely<Tables>, id: string, now: string, version: number): Promise<ItemRecord> {
 	const row = await getItemRow(db, id);
@@ -316,28 +234,4 @@ async function setStatus(db: Kysely<Tables>, id: string, version: number, status
 
 async function addHappening(db: Kysely<Tables>, id: string, version: number, what: string, at: string): Promise<void> {
 	await db.insertInto('happenings').values({ subject: 'item', subject_id: id, version, what, at, by: null }).execute();
-}
-
-async function getItemRow(
-	db: Kysely<Tables>,
-	id: string,
-): Promise<Pick<Tables['items'], 'newest_version' | 'approved_version'>> {
-	const row = await db
-		.selectFrom('items')
-		.select(['newest_version', 'approved_version'])
-		.where('id', '=', id)
-		.executeTakeFirst();
-	if (!row) throw new NotFoundError('item', id);
-	return row;
-}
-
-async function getRecord(db: Kysely<Tables>, id: string, version: number): Promise<ItemRecord> {
-	const row = await db
-		.selectFrom('item_versions')
-		.select(['status', 'document'])
-		.where('item_id', '=', id)
-		.where('version', '=', version)
-		.executeTakeFirst();
-	if (!row) throw new NotFoundError('item', id, version);
-	return { id, version, status: row.status, item: readItem(row.document) };
 }

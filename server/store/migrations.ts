@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from '../project-root.ts';
-import { applicationId, type Engine, translateErrors } from './sqlite-engine.ts';
+import { applicationId, type Engine } from './sqlite-engine.ts';
+import { translateErrors } from './sqlite-errors.ts';
 import { StoreForeignError, StoreNewerError } from './storage-errors.ts';
 
 /** One step of the database's shape: a numbered file that is never edited once released. */

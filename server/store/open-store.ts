@@ -6,7 +6,8 @@ import { createGroupStore, type GroupStore } from './group-store.ts';
 import { createItemSearch, type ItemSearch } from './item-search.ts';
 import { createItemStore, type ItemStore } from './item-store.ts';
 import { migrateStore } from './migrations.ts';
-import { openEngine, type StatementListener } from './sqlite-engine.ts';
+import type { StatementListener } from './sqlite-driver.ts';
+import { openEngine } from './sqlite-engine.ts';
 
 /** An open bank. Each method is one whole unit of work; StoreBusyError and DiskFullError can come from every one that writes. */
 export interface Store {

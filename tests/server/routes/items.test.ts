@@ -171,3 +171,36 @@ describe('GET /api/items', () => {
 		expect([answer.status, answer.json.code]).toEqual([400, 'cursor-refused']);
 	});
 });
+
+describe('bodies made to keep the service busy', () => {
+	const words = Array.from({ length: 120_000 }, (_unused, index) => index.toString(36));
+	const multipleChoice = { ...choiceItem(), kind: 'multiple-choice' };
+
+	test.each([
+		['a key of 120,000 options', { ...multipleChoice, key: words }],
+		['120,000 tags', griddedItem({ tags: words })],
+		['a stated rule of 120,000 options', { ...multipleChoice, rule: { kind: 'stated', options: words, reason: 'x' } }],
+		['20,000 blocks of no kind', griddedItem({ stem: Array.from({ length: 20_000 }, () => ({}) as never) })],
+	])('%s is refused at once, with at most 100 problems', async (_title, item) => {
+		const { send } = await openTestApp();
+		await send('GET', '/api/health');
+		const start = performance.now();
+		const answer = await send('POST', '/api/items', { item });
+		expect([answer.status, answer.json.code]).toEqual([400, 'content-refused']);
+		expect(answer.json.problems.length).toBeGreaterThan(0);
+		expect(answer.json.problems.length).toBeLessThanOrEqual(100);
+		expect(performance.now() - start).toBeLessThan(5000);
+	});
+
+	test('lists in lists in lists are refused', async () => {
+		const { app } = await openTestApp();
+		const response = await app.inject({
+			method: 'POST',
+			url: '/api/items',
+			headers: { 'content-type': 'application/json' },
+			payload: `{"item": ${'['.repeat(200_000)}${']'.repeat(200_000)}}`,
+		});
+		expect(response.statusCode).toBe(400);
+		expect(response.json().problems[0]).toMatchObject({ code: 'type-wrong', path: '/item' });
+	});
+});
