@@ -38,7 +38,7 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	const app = fastify({
 		bodyLimit,
 		requestTimeout: 30_000,
-		forceCloseConnections: true,
+		forceCloseConnections: 'idle',
 		routerOptions: { maxParamLength: 100 },
 		frameworkErrors: (error, _request, reply) => replyWithError(error, reply, reportError),
 		clientErrorHandler: (_error, socket) => {

@@ -60,36 +60,42 @@ export function replyWithError(error: unknown, reply: FastifyReply, report: (err
 
 /** Status and body for an error. */
 export function describeError(error: unknown): { readonly status: number; readonly body: ErrorReport } {
-	if (error instanceof RequestError)
-		return { status: error.status, body: bodyOf(error.code, error.message, error.problems) };
+	if (error instanceof RequestError) return { status: error.status, body: bodyOf(error) };
 	if (
 		error instanceof Error &&
 		!(error instanceof InvariantError) &&
 		'code' in error &&
 		typeof error.code === 'string'
 	) {
-		const status = statuses[error.code];
-		if (status !== undefined) return { status, body: bodyOf(error.code, error.message, problemsOf(error)) };
+		const { code, message } = error;
+		const status = statuses[code];
+		if (status !== undefined) return { status, body: bodyOf({ code, message, problems: problemsOf(error) }) };
 		// A damaged or closed-off store is the department's to know, not a fault of ours.
-		if (error instanceof StoreError) return { status: 500, body: bodyOf(error.code, error.message, []) };
-		const refusal = fastifyRefusals[error.code];
-		if (refusal) return { status: refusal.status, body: bodyOf(refusal.code, refusal.message, []) };
+		if (error instanceof StoreError) return { status: 500, body: bodyOf({ code, message }) };
+		const refusal = fastifyRefusals[code];
+		if (refusal) return { status: refusal.status, body: bodyOf(refusal) };
 		const { statusCode } = error as FastifyError;
 		if (statusCode !== undefined && statusCode >= 400 && statusCode < 500) {
-			return { status: statusCode, body: bodyOf('request-refused', error.message, []) };
+			return { status: statusCode, body: bodyOf({ code: 'request-refused', message }) };
 		}
 	}
 	if (error instanceof SyntaxError) {
-		return { status: 400, body: bodyOf('json-malformed', 'expected JSON in the body', []) };
+		return { status: 400, body: bodyOf({ code: 'json-malformed', message: 'expected JSON in the body' }) };
 	}
-	return { status: 500, body: bodyOf('internal', 'something went wrong in the bank; nothing of it was kept', []) };
+	const message = 'something went wrong in the bank; nothing of it was kept';
+	return { status: 500, body: bodyOf({ code: 'internal', message }) };
 }
 
-function bodyOf(code: string, message: string, problems: ProblemList): ErrorReport {
+function bodyOf(facts: {
+	readonly code: string;
+	readonly message: string;
+	readonly problems?: ProblemList;
+}): ErrorReport {
+	const { code, message, problems = [] } = facts;
 	return {
 		code,
 		message,
-		problems: problems.map((problem) => ({ code: problem.code, path: problem.path, message: problem.message })),
+		problems: problems.map((each) => ({ code: each.code, path: each.path, message: each.message })),
 	};
 }
 
