@@ -1,0 +1,171 @@
+import { groupsAmong } from '../../item-bank/forms/item-groups.ts';
+import type { Random } from '../../item-bank/random/random.ts';
+import type { ItemClass } from './classes.ts';
+import type { Instance } from './instance.ts';
+
+/** How many items of a class a section of a form takes. */
+export interface ClassCount {
+	readonly form: number;
+	readonly section: number;
+	readonly class: number;
+	readonly count: number;
+}
+
+/** One place taken by one item of the instance. */
+export interface PickedItem {
+	readonly form: number;
+	readonly section: number;
+	/** Place in the instance's items. */
+	readonly item: number;
+}
+
+/** Items chosen, and by how many the sharing rules are exceeded. */
+export interface PickedItems {
+	readonly picked: readonly PickedItem[];
+	readonly excess: number;
+}
+
+interface Slot {
+	readonly form: number;
+	readonly section: number;
+	readonly class: number;
+	item: number;
+}
+
+/** Steps of repair before a choice is given up. */
+const repairSteps = 1500;
+
+/**
+ * Chooses items for the counts of each class so that no form breaks a sharing rule: greedily, scarce classes first and
+ * preferred items first, then by exchanging items of one class. The same source of draws gives the same choice. An excess
+ * above 0 does not prove that there is no choice.
+ */
+export function pickItems(
+	instance: Instance,
+	classes: readonly ItemClass[],
+	counts: readonly ClassCount[],
+	random: Random,
+): PickedItems {
+	const ledger = openLedger(instance);
+	const free = classes.map(({ members }) => new Set(members));
+	const demand = new Map<number, number>();
+	for (const { class: index, count } of counts) demand.set(index, (demand.get(index) ?? 0) + count);
+	const spare = (index: number): number => (classes[index]?.members.length ?? 0) - (demand.get(index) ?? 0);
+	const slots: Slot[] = random
+		.shuffle(counts.flatMap(({ count, ...place }) => Array.from({ length: count }, () => ({ ...place, item: -1 }))))
+		.map((slot) => ({ ...slot }))
+		.sort((a, b) => spare(a.class) - spare(b.class));
+	for (const slot of slots) {
+		let best = -1;
+		let least = Number.POSITIVE_INFINITY;
+		for (const item of free[slot.class] ?? []) {
+			const added = ledger.costOfAdding(slot.form, item);
+			if (added >= least) continue;
+			[best, least] = [item, added];
+			if (least === 0) break;
+		}
+		slot.item = best;
+		free[slot.class]?.delete(best);
+		ledger.add(slot.form, best);
+	}
+	repair(slots, free, ledger, random);
+	return { picked: slots.map(({ form, section, item }) => ({ form, section, item })), excess: ledger.excess() };
+}
+
+/** Counts, for each form, how full every group is. */
+interface Ledger {
+	readonly add: (form: number, item: number) => void;
+	readonly remove: (form: number, item: number) => void;
+	readonly costOfAdding: (form: number, item: number) => number;
+	/** Whether the item is in a group that its form holds too many of. */
+	readonly isOver: (form: number, item: number) => boolean;
+	readonly excess: () => number;
+}
+
+function openLedger(instance: Instance): Ledger {
+	const { items, anchors } = instance;
+	const all = [...items.map(({ traits }) => traits), ...anchors.map(({ traits }) => traits)];
+	const groups = groupsAmong(all, instance.rules);
+	const groupsOf: number[][] = all.map(() => []);
+	groups.forEach(({ members }, group) => {
+		for (const member of members) groupsOf[member]?.push(group);
+	});
+	const most = groups.map(({ rule }) => rule.most);
+	const held = Array.from({ length: instance.count }, () => new Int32Array(groups.length));
+	const move = (form: number, item: number, by: number): void => {
+		const counts = held[form];
+		if (counts) for (const group of groupsOf[item] ?? []) counts[group] = (counts[group] ?? 0) + by;
+	};
+	for (let form = 0; form < instance.count; form += 1) anchors.forEach((_, at) => move(form, items.length + at, 1));
+	const full = (form: number, group: number, extra: number): boolean =>
+		(held[form]?.[group] ?? 0) + extra > (most[group] ?? 0);
+	return {
+		add: (form, item) => move(form, item, 1),
+		remove: (form, item) => move(form, item, -1),
+		costOfAdding: (form, item) => (groupsOf[item] ?? []).filter((group) => full(form, group, 1)).length,
+		isOver: (form, item) => (groupsOf[item] ?? []).some((group) => full(form, group, 0)),
+		excess: () =>
+			held.reduce(
+				(sum, counts) => counts.reduce((total, value, group) => total + Math.max(0, value - (most[group] ?? 0)), sum),
+				0,
+			),
+	};
+}
+
+function repair(slots: readonly Slot[], free: readonly Set<number>[], ledger: Ledger, random: Random): void {
+	for (let step = 0; step < repairSteps; step += 1) {
+		const over = slots.filter(({ form, item }) => ledger.isOver(form, item));
+		if (over.length === 0) return;
+		const slot = random.pick(over);
+		const options = [...exchangesWithFree(slot, free, ledger), ...exchangesWithOthers(slot, slots, ledger)];
+		if (options.length === 0) continue;
+		const least = Math.min(...options.map(({ change }) => change));
+		// Now and then a step that is no better leads out of a dead end.
+		if (least > 0 || (least === 0 && random.nextInteger(0, 3) === 0)) continue;
+		random.pick(options.filter(({ change }) => change === least)).apply();
+	}
+}
+
+interface Exchange {
+	readonly change: number;
+	readonly apply: () => void;
+}
+
+function exchangesWithFree(slot: Slot, free: readonly Set<number>[], ledger: Ledger): readonly Exchange[] {
+	const mine = slot.item;
+	ledger.remove(slot.form, mine);
+	const now = ledger.costOfAdding(slot.form, mine);
+	const exchanges = [...(free[slot.class] ?? [])].map((item) => ({
+		change: ledger.costOfAdding(slot.form, item) - now,
+		apply: () => {
+			ledger.remove(slot.form, mine);
+			ledger.add(slot.form, item);
+			free[slot.class]?.delete(item);
+			free[slot.class]?.add(mine);
+			slot.item = item;
+		},
+	}));
+	ledger.add(slot.form, mine);
+	return exchanges;
+}
+
+function exchangesWithOthers(slot: Slot, slots: readonly Slot[], ledger: Ledger): readonly Exchange[] {
+	const others = slots.filter((other) => other.class === slot.class && other.form !== slot.form);
+	return others.map((other) => {
+		const [mine, theirs] = [slot.item, other.item];
+		ledger.remove(slot.form, mine);
+		ledger.remove(other.form, theirs);
+		const now = ledger.costOfAdding(slot.form, mine) + ledger.costOfAdding(other.form, theirs);
+		const then = ledger.costOfAdding(slot.form, theirs) + ledger.costOfAdding(other.form, mine);
+		ledger.add(slot.form, mine);
+		ledger.add(other.form, theirs);
+		const apply = (): void => {
+			ledger.remove(slot.form, mine);
+			ledger.remove(other.form, theirs);
+			ledger.add(slot.form, theirs);
+			ledger.add(other.form, mine);
+			[slot.item, other.item] = [theirs, mine];
+		};
+		return { change: then - now, apply };
+	});
+}
