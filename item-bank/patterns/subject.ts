@@ -1,4 +1,4 @@
-import type { Expression, Operator } from '../expression/tree.ts';
+import { type Expression, numberNode, type Operator, operationNode } from '../expression/tree.ts';
 import { numberIn, withoutGroups } from '../figures/terms.ts';
 import { answerUnder } from './work.ts';
 
@@ -43,6 +43,11 @@ export type Answer = number | readonly number[];
 /** An operation on two integers as a subject. */
 export function twoNumbers(operator: Operator, left: number, right: number): Extract<Subject, { kind: 'two-numbers' }> {
 	return { kind: 'two-numbers', operator, left, right };
+}
+
+/** Two numbers as an expression, such as to print a probe. */
+export function expressionOf({ operator, left, right }: TwoNumbers): Expression {
+	return operationNode(operator, numberNode(left), numberNode(right));
 }
 
 /** The plainest subject of an expression: two numbers, an absolute value or an opposite of one number, or else all of it. */
