@@ -17,7 +17,12 @@ const manifest = JSON.parse(readFileSync(join(projectRoot, 'package.json'), 'utf
 function tableUnder(heading: string): readonly (readonly string[])[] {
 	const section = developers.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
 	const rows = section.split('\n').filter((line) => line.startsWith('|'));
-	return rows.slice(2).map((line) => line.split('|').slice(1, -1).map((cell) => cell.trim().replaceAll('`', '')));
+	return rows.slice(2).map((line) =>
+		line
+			.split('|')
+			.slice(1, -1)
+			.map((cell) => cell.trim().replaceAll('`', '')),
+	);
 }
 
 const firstCells = (heading: string): readonly string[] => tableUnder(heading).map(([cell]) => cell ?? '');
@@ -29,13 +34,17 @@ function filesBelow(folder: string, ending: string): readonly string[] {
 		.sort();
 }
 
-const sourceText = ['item-bank', 'server'].flatMap((folder) => filesBelow(folder, '.ts')).map((file) => readFileSync(join(projectRoot, file), 'utf8'));
+const sourceText = ['item-bank', 'server']
+	.flatMap((folder) => filesBelow(folder, '.ts'))
+	.map((file) => readFileSync(join(projectRoot, file), 'utf8'));
 
 describe('the map', () => {
 	test('names every folder of the source, and no other', () => {
 		const folders = ['item-bank', 'schemas', 'server', 'web', 'tests'].flatMap((top) => [
 			top,
-			...readdirSync(join(projectRoot, top)).map((name) => join(top, name)).filter((path) => statSync(join(projectRoot, path)).isDirectory()),
+			...readdirSync(join(projectRoot, top))
+				.map((name) => join(top, name))
+				.filter((path) => statSync(join(projectRoot, path)).isDirectory()),
 		]);
 		const ignored = ['schemas/published'];
 		expect([...firstCells('Map')].sort()).toEqual(folders.filter((folder) => !ignored.includes(folder)).sort());
@@ -46,14 +55,22 @@ describe('the tables of DEVELOPERS.md', () => {
 	test('list every route the service registers, and no other', async () => {
 		const app = buildApp({ store: await openTestStore() });
 		await app.ready();
-		const { paths } = (await app.inject('/api/openapi.json')).json<{ paths: Record<string, Record<string, unknown>> }>();
-		const routes = Object.entries(paths).flatMap(([path, methods]) => Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`));
+		const { paths } = (await app.inject('/api/openapi.json')).json<{
+			paths: Record<string, Record<string, unknown>>;
+		}>();
+		const routes = Object.entries(paths).flatMap(([path, methods]) =>
+			Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
+		);
 		expect([...firstCells('Routes')].sort()).toEqual(routes.sort());
 		await app.close();
 	});
 
 	test('list every problem and error code in the source, and no other', () => {
-		const codes = new Set(sourceText.flatMap((text) => [...text.matchAll(/\bcode(?::|\s*=)\s*'([a-z][a-z0-9-]+)'/g)].map((match) => match[1] ?? '')));
+		const codePattern =
+			/\bcode(?::|\s*=)\s*'([a-z][a-z0-9-]+)'|\b\w*(?:Error|[pP]roblem\w*|checkSchema|refuse\w*)\(\s*'([a-z]+(?:-[a-z0-9]+)+)'|^\t\| '([a-z]+-[a-z-]+)';?$/gm;
+		const codes = new Set(
+			sourceText.flatMap((text) => [...text.matchAll(codePattern)].flatMap((match) => match[1] ?? match[2] ?? [])),
+		);
 		expect([...firstCells('Problem codes')].sort()).toEqual([...codes].sort());
 	});
 
@@ -85,9 +102,13 @@ describe('the README', () => {
 
 	test('names the item kinds of the schema and no others', () => {
 		const schema = JSON.parse(readFileSync(join(projectRoot, 'schemas/json/item.schema.json'), 'utf8')) as {
-			readonly $defs: Readonly<Record<string, { readonly properties?: { readonly kind?: { readonly const?: string } } }>>;
+			readonly $defs: Readonly<
+				Record<string, { readonly properties?: { readonly kind?: { readonly const?: string } } }>
+			>;
 		};
-		const kinds = Object.entries(schema.$defs).filter(([name]) => name.endsWith('Item')).map(([, definition]) => definition.properties?.kind?.const);
+		const kinds = Object.entries(schema.$defs)
+			.filter(([name]) => name.endsWith('Item'))
+			.map(([, definition]) => definition.properties?.kind?.const);
 		const listed = /Item kinds so far: ([^.]+)\./.exec(readme)?.[1]?.split(/, | and /);
 		expect(listed?.sort()).toEqual(kinds.sort());
 	});
