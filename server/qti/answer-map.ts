@@ -14,7 +14,7 @@ const notice = 'holds keys: keep confidential';
  * The answer map as CSV: one row an item, so that a platform's results can come back. UTF-8 with a byte-order mark, lines
  * end with CR LF. Every row opens with a notice that the file holds keys.
  */
-export function writeAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): string {
+export async function writeAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): Promise<string> {
 	const widest = Math.max(0, ...placements.map(({ record }) => optionsOf(record.item).length));
 	const letters = Array.from({ length: widest }, (_, index) => optionIdentifier(index));
 	const header = [
@@ -32,9 +32,20 @@ export function writeAnswerMap(form: FormRecord | undefined, placements: readonl
 		'option ids in the bank',
 		...letters.map((letter) => `text of ${letter}`),
 	];
-	const rows = placements.map((placement) => describeRow(form, placement, letters));
-	const cells = [header, ...rows].map((row) => row.map(guardFormula));
-	return stringify(cells, { bom: true, record_delimiter: 'windows' });
+	const options = { record_delimiter: 'windows' } as const;
+	const texts = [stringify([header], { ...options, bom: true })];
+	for (let from = 0; from < placements.length; from += 100) {
+		const rows = placements.slice(from, from + 100).map((placement) => describeRow(form, placement, letters));
+		texts.push(
+			stringify(
+				rows.map((row) => row.map(guardFormula)),
+				options,
+			),
+		);
+		// Lets the workers of a large export be served in between.
+		await new Promise((resolve) => setImmediate(resolve));
+	}
+	return texts.join('');
 }
 
 function describeRow(form: FormRecord | undefined, placement: Placement, letters: readonly string[]): string[] {

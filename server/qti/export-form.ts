@@ -61,12 +61,19 @@ async function exportPlaced(
 	options: ExportOptions,
 ): Promise<ExportResult> {
 	const published = findPublishedSchema(publishedFolder(options.schemasFolder), options.as);
+	// Worked out while the workers write; what is wrong with an item is theirs to tell.
+	const answers = writeAnswerMap(form, placements).then(
+		(text) => ({ text }),
+		(error: unknown) => ({ error }),
+	);
 	const built = await buildPackage(form, placements, published, options);
 	if (built.problems.length > 0) throw new ExportRefusedError(built.problems);
+	const answerMap = await answers;
+	if ('error' in answerMap) throw answerMap.error;
 	return {
 		fileName: `${name}-${options.as}.zip`,
 		bytes: built.bytes,
-		answerMap: writeAnswerMap(form, placements),
+		answerMap: answerMap.text,
 		report: reportExport(form, placements, built.paths, published, options),
 	};
 }

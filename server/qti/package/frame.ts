@@ -6,8 +6,8 @@ import type { ProfileSchema } from '../validate/schema-set.ts';
 import { type DocumentFacts, validateDocument } from '../validate/validate-document.ts';
 import type { QtiVersion } from '../versions.ts';
 import { breakLines, breakManifestLines } from '../write/lines.ts';
-import { type ListedItem, manifestPath, writeManifest } from '../write/manifest.ts';
-import { writeShapedXml } from '../write/shaped-xml.ts';
+import { type ListedItem, manifestPath, writeItemResources, writeManifest } from '../write/manifest.ts';
+import { writeShapedPart, writeShapedXml } from '../write/shaped-xml.ts';
 import { testPath, writeTest } from '../write/test.ts';
 import { packFiles, type ZipFile, type ZipSegment } from './write-zip.ts';
 
@@ -52,10 +52,20 @@ export function writeFrame(frame: Frame): WrittenFrame {
 		}
 	};
 	const declaration = { declaration: true };
-	write(manifestPath, manifestSchema(version), () =>
-		breakManifestLines(writeShapedXml(writeManifest(form, items, version), declaration)),
-	);
+	write(manifestPath, manifestSchema(version), () => writeManifestText(frame));
 	if (form) write(testPath, version, () => breakLines(writeShapedXml(writeTest(form, items, version), declaration)));
 	if (problems.length > 0) return { problems, segment: packFiles([]), facts: [] };
 	return { problems, segment: packFiles(files), facts };
+}
+
+// A manifest of ten thousand items has half a million elements: one item at a time, they never stand in memory together.
+function writeManifestText({ form, items, version }: Frame): string {
+	const [first, ...rest] = items;
+	const root = writeManifest(form, items, version, first ? writeItemResources(first, version) : []);
+	const text = breakManifestLines(writeShapedXml(root, { declaration: true }));
+	const end = text.lastIndexOf('</resources>');
+	const parts = rest.flatMap((item) =>
+		writeItemResources(item, version).map((resource) => `\n${breakManifestLines(writeShapedPart(resource, root))}`),
+	);
+	return text.slice(0, end) + parts.join('') + text.slice(end);
 }

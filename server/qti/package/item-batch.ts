@@ -1,5 +1,7 @@
+import { ExpressionSyntaxError } from '../../../item-bank/expression/syntax-error.ts';
 import { invariant } from '../../../item-bank/invariant.ts';
 import { ItemKeyError } from '../../../item-bank/items/key.ts';
+import { RichTextError } from '../../../item-bank/markup/rich-text.ts';
 import { XmlError } from '../../xml.ts';
 import type { DocumentProblem } from '../export-errors.ts';
 import type { Placement } from '../placement.ts';
@@ -74,6 +76,8 @@ function writingProblem(error: unknown, placement: Placement): DocumentProblem {
 		const element = error.where.split('/').findLast((step) => !step.startsWith('@'));
 		return { ...at, code: error.code, element, message: error.message };
 	}
-	if (error instanceof ItemKeyError) return { ...at, code: error.code, element: undefined, message: error.message };
+	if (error instanceof ItemKeyError || error instanceof RichTextError || error instanceof ExpressionSyntaxError) {
+		return { ...at, code: error.code, element: undefined, message: error.message };
+	}
 	throw error;
 }

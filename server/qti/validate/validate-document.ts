@@ -1,7 +1,6 @@
 import {
 	type ErrorDetail,
 	type NamespaceMap,
-	XmlAttribute,
 	XmlDocument,
 	XmlElement,
 	XmlLibError,
@@ -11,7 +10,7 @@ import {
 import type { DocumentProblem } from '../export-errors.ts';
 import { getVersionFacts, instanceNamespace, manifestNamespace, type QtiVersion } from '../versions.ts';
 import type { PublishedSchema } from './published.ts';
-import { manifestRulesOf, type Rule, rulesOf } from './rules.ts';
+import { anyFaultOf, faultsOf, manifestRulesOf, type Rule, rulesOf } from './rules.ts';
 import { getProfileValidator, getPublishedValidator, type ProfileSchema, safeParsing } from './schema-set.ts';
 
 /** A document to check against the export profile. */
@@ -130,17 +129,18 @@ function problemOf(code: string, path: string, detail: ErrorDetail): DocumentPro
 
 function findFaults(path: string, parsed: XmlDocument, set: RuleSet): DocumentProblem[] {
 	return set.rules.flatMap(({ rule, xpath }) =>
-		parsed.find(xpath).map((node) => {
-			const element = elementOf(node);
-			const found = node instanceof XmlAttribute ? `attribute ${node.name}="${node.value}"` : 'something else';
-			const message = `expected ${rule.expected}, found ${found} in <${element?.name ?? ''}>`;
-			return { code: rule.code, path, file: path, line: element?.line, element: element?.name, message };
+		elementsOf(parsed.find(xpath)).map((node) => {
+			const message = `expected ${rule.expected}, found ${describeElement(node)}`;
+			return { code: rule.code, path, file: path, line: node.line, element: node.name, message };
 		}),
 	);
 }
 
-function elementOf(node: XmlNode): XmlElement | undefined {
-	return node instanceof XmlElement ? node : (node.parent ?? undefined);
+/** The opening tag, and the start of the text if there is any. */
+function describeElement(node: XmlElement): string {
+	const attributes = node.attrs.map(({ name, value }) => ` ${name}="${value}"`).join('');
+	const text = node.content.trim().replaceAll(/\s+/g, ' ');
+	return `<${node.name}${attributes}>${text.length > 40 ? `${text.slice(0, 40)}…` : text}`;
 }
 
 function readFacts(parsed: XmlDocument, set: RuleSet): DocumentFacts {
@@ -180,8 +180,8 @@ function getRuleSet(schema: ProfileSchema): RuleSet {
 	const rules = isManifest ? manifestRulesOf(version) : rulesOf(version);
 	const references = isManifest ? '/cp:manifest/cp:resources/cp:resource' : '//q:img | //q:assessmentItemRef';
 	const set = {
-		rules: rules.map((rule) => ({ rule, xpath: XmlXPath.compile(rule.finds, namespaces) })),
-		all: XmlXPath.compile(rules.map(({ finds }) => finds).join(' | '), namespaces),
+		rules: rules.map((rule) => ({ rule, xpath: XmlXPath.compile(faultsOf(rule), namespaces) })),
+		all: XmlXPath.compile(anyFaultOf(rules), namespaces),
 		references: XmlXPath.compile(references, namespaces),
 		dependencies: isManifest
 			? XmlXPath.compile('/cp:manifest/cp:resources/cp:resource/cp:dependency', namespaces)

@@ -55,11 +55,15 @@ const interactions: Readonly<Record<Item['kind'], string>> = {
 	gridded: 'textEntryInteraction',
 };
 
-/** The manifest of a package: the test if there is one, then each item followed by its figures. */
+/**
+ * The manifest of a package: the test if there is one, then each item followed by its figures; or other resources in their
+ * place.
+ */
 export function writeManifest(
 	form: FormRecord | undefined,
 	items: readonly ListedItem[],
 	version: QtiVersion,
+	resources: readonly MarkupElement[] = items.flatMap((item) => writeItemResources(item, version)),
 ): MarkupElement {
 	const facts = getVersionFacts(version);
 	const identifiers = items.map(({ identifier }) => identifier);
@@ -83,11 +87,12 @@ export function writeManifest(
 			writeLom(entry, title, form?.version ?? 1),
 		]),
 		element('organizations'),
-		element('resources', {}, [...test, ...items.flatMap((item) => writeItemResources(item, version))]),
+		element('resources', {}, [...test, ...resources]),
 	]);
 }
 
-function writeItemResources(item: ListedItem, version: QtiVersion): readonly MarkupElement[] {
+/** The resource of an item with its metadata, then those of its figures. */
+export function writeItemResources(item: ListedItem, version: QtiVersion): readonly MarkupElement[] {
 	const { sets, classification } = writeAlignments(item.alignments);
 	const { id, version: itemVersion, status } = item.record;
 	const metadata = [

@@ -47,6 +47,15 @@ export function writeShapedXml(root: MarkupElement, options: { readonly declarat
 	return options.declaration === true ? `<?xml version="1.0" encoding="UTF-8"?>${written}` : written;
 }
 
+/** Writes an element as it stands somewhere below a root, whose declarations it relies on. Throws XmlError. */
+export function writeShapedPart(node: MarkupElement, root: MarkupElement): string {
+	const book = openBook(root);
+	const written = writeNode(node, book, findShape(node, book, node.name));
+	if (written !== undefined) return written;
+	const whole = writeXml(element(root.name, book.declarations, [node]));
+	return whole.slice(whole.indexOf('>') + 1, whole.lastIndexOf('</'));
+}
+
 function writeNode(node: MarkupElement, book: ShapeBook, shape: TagShape | undefined): string | undefined {
 	if (!shape) return undefined;
 	const { names, order, pieces } = shape;

@@ -153,6 +153,14 @@ test('an item without a computable key is refused by name', async () => {
 	});
 });
 
+test.each([
+	['a backtick without its partner', 'Tide `-3 rises', 'rich-text'],
+	['mathematics nobody can read', 'Tide `-3 +` rises', 'rich-text'],
+])('%s is refused by item', async (_, text, code) => {
+	const error = await exportForm(withStem('lift-lines', text), plain).catch((thrown: unknown) => thrown);
+	expect(error).toMatchObject({ code: 'export-invalid', problems: [{ code, item: 'lift-lines' }] });
+});
+
 test('a form that names an item nobody gave is refused', async () => {
 	const error = await exportForm({ form: sampleForm, items: sampleItems.slice(1) }, plain).catch(
 		(thrown: unknown) => thrown,

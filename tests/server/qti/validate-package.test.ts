@@ -84,7 +84,7 @@ describe('documents that are not what they should be', () => {
 				code: 'qti-not-in-profile',
 				file: 'items/item-001.xml',
 				element: 'choiceInteraction',
-				line: 40,
+				line: 28,
 			}),
 		]);
 	});
