@@ -10,7 +10,7 @@ export interface BuildLimits {
 }
 
 /** What searches are limited to unless a request says otherwise. */
-export const defaultLimits: BuildLimits = { nodes: 400, iterations: 60_000 };
+export const defaultLimits: BuildLimits = { nodes: 200, iterations: 15_000 };
 
 /** That an item stood on a form given to students. */
 export interface ItemUse {

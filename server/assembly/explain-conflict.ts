@@ -8,7 +8,8 @@ import { writeFormProgram } from './form-program.ts';
 import { makeInstance } from './instance.ts';
 import type { PoolItem } from './pool.ts';
 import type { Program } from './program.ts';
-import { type SearchTools, solverSeed } from './search-forms.ts';
+import { solverSeed } from './program-counts.ts';
+import type { SearchTools } from './search-forms.ts';
 
 /** Requirements that cannot hold together. */
 export interface Conflict {
@@ -77,12 +78,10 @@ export function describeConflict(
 			requirement: requirement ? formsWords(requirement, request.count) : pathWords(path, request.blueprint),
 			inBank: matching.length,
 			usable: matching.length - excluded.length,
-			excluded: excluded
-				.slice(0, 20)
-				.map(({ traits, exclusions }) => ({
-					item: traits.id,
-					reason: exclusions.map(({ reason }) => reason).join('; '),
-				})),
+			excluded: excluded.slice(0, 20).map(({ traits, exclusions }) => ({
+				item: traits.id,
+				reason: exclusions.map(({ reason }) => reason).join('; '),
+			})),
 		};
 	});
 }

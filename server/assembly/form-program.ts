@@ -17,10 +17,10 @@ export interface ProgramPlan {
 	/** Whether sharing rules become rows; exact only with fine classes. */
 	readonly keepsRules: boolean;
 	/**
-	 * balanced: as even as possible; any: whatever keeps the rows; nearest: rows may be broken at a price; fewest-new: as few
+	 * balanced: as even as possible; even: every measure the same on all forms; any: whatever keeps the rows; nearest: rows may be broken at a price; fewest-new: as few
 	 * as possible from the classes without members, which stand for items still to be written.
 	 */
-	readonly goal: 'balanced' | 'any' | 'nearest' | 'fewest-new';
+	readonly goal: 'balanced' | 'even' | 'any' | 'nearest' | 'fewest-new';
 }
 
 /** A program with the meaning of its unknowns. */
@@ -66,7 +66,7 @@ export function writeFormProgram(plan: ProgramPlan): FormProgram {
 	});
 	addEqualSections(draft, plan, byForm);
 	addMeasures(draft, plan, byForm);
-	if (plan.goal === 'balanced') addTarget(draft, plan, byForm);
+	if (plan.goal === 'balanced' || plan.goal === 'even') addTarget(draft, plan, byForm);
 	return { program: draft.finish(), picks };
 }
 
@@ -210,9 +210,33 @@ function addMeasures(draft: ProgramDraft, plan: ProgramPlan, byForm: readonly (r
 	const { instance, goal } = plan;
 	if (byForm.length < 2 && !instance.like) return;
 	for (const measure of instance.measures) {
+		if (goal === 'even') {
+			addEqualMeasure(draft, plan, measure, byForm);
+			continue;
+		}
 		if (goal !== 'balanced' && measure.band === undefined) continue;
 		addMeasure(draft, plan, measure, byForm, goal === 'balanced' ? measure.weight : 0);
 	}
+}
+
+/** The measure is the same on every form, and on the given form. */
+function addEqualMeasure(
+	draft: ProgramDraft,
+	plan: ProgramPlan,
+	measure: Measure,
+	byForm: readonly (readonly Pick[])[],
+): void {
+	const { instance } = plan;
+	const termsOf = (mine: readonly Pick[], sign: number) =>
+		mine.map(({ column, traits }) => [column, sign * measure.worth(traits)] as const);
+	const [first, ...others] = byForm;
+	if (!first) return;
+	for (const other of others)
+		draft.addRow(`equal ${measure.label}`, 0, 0, [...termsOf(first, 1), ...termsOf(other, -1)]);
+	if (!instance.like) return;
+	const value =
+		instance.like.reduce((sum, traits) => sum + measure.worth(traits), 0) - sumFixed(instance.anchors, measure.worth);
+	draft.addRow(`equal ${measure.label}`, value, value, termsOf(first, 1));
 }
 
 function addMeasure(
@@ -260,7 +284,12 @@ function addTarget(draft: ProgramDraft, plan: ProgramPlan, byForm: readonly (rea
 	const worth = (traits: ItemTraits): number => 10 * traits.difficulty - target;
 	const fixed = sumFixed(plan.instance.anchors, worth);
 	byForm.forEach((mine, form) => {
-		const missed = draft.addColumn(`steps from target, form ${form + 1}`, 0, 100_000, plan.copies);
+		const missed = draft.addColumn(
+			`steps from target, form ${form + 1}`,
+			0,
+			plan.goal === 'even' ? 0 : 100_000,
+			plan.copies,
+		);
 		const terms = mine.map(({ column, traits }) => [column, worth(traits)] as const);
 		draft.addRow('steps above target', -Infinity, 9 - fixed, [...terms, [missed, -10]]);
 		draft.addRow('steps below target', -9 - fixed, Infinity, [...terms, [missed, 10]]);

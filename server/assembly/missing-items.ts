@@ -5,7 +5,8 @@ import type { Blueprint, ItemShape, KindName, MissingItems, ModelType, RoleName 
 import { classesOf, type ItemClass } from './classes.ts';
 import { writeFormProgram } from './form-program.ts';
 import type { Instance } from './instance.ts';
-import { type SearchTools, solverSeed } from './search-forms.ts';
+import { solverSeed } from './program-counts.ts';
+import type { SearchTools } from './search-forms.ts';
 
 /**
  * The fewest new items, by standard, model type, kind and the rest, with which the forms can be built; empty when no such

@@ -7,7 +7,8 @@ import { classesOf } from './classes.ts';
 import { writeFormProgram } from './form-program.ts';
 import type { Instance } from './instance.ts';
 import { pickItems } from './pick-items.ts';
-import { countsOf, type SearchTools, solverSeed } from './search-forms.ts';
+import { countsOf, solverSeed } from './program-counts.ts';
+import type { SearchTools } from './search-forms.ts';
 import { writeForms } from './write-forms.ts';
 
 /**

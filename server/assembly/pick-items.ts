@@ -1,6 +1,6 @@
-import { groupsAmong } from '../../item-bank/forms/item-groups.ts';
 import type { Random } from '../../item-bank/random/random.ts';
 import type { ItemClass } from './classes.ts';
+import { type GroupLedger, openLedger } from './group-ledger.ts';
 import type { Instance } from './instance.ts';
 
 /** How many items of a class a section of a form takes. */
@@ -72,47 +72,7 @@ export function pickItems(
 	return { picked: slots.map(({ form, section, item }) => ({ form, section, item })), excess: ledger.excess() };
 }
 
-/** Counts, for each form, how full every group is. */
-interface Ledger {
-	readonly add: (form: number, item: number) => void;
-	readonly remove: (form: number, item: number) => void;
-	readonly costOfAdding: (form: number, item: number) => number;
-	/** Whether the item is in a group that its form holds too many of. */
-	readonly isOver: (form: number, item: number) => boolean;
-	readonly excess: () => number;
-}
-
-function openLedger(instance: Instance): Ledger {
-	const { items, anchors } = instance;
-	const all = [...items.map(({ traits }) => traits), ...anchors.map(({ traits }) => traits)];
-	const groups = groupsAmong(all, instance.rules);
-	const groupsOf: number[][] = all.map(() => []);
-	groups.forEach(({ members }, group) => {
-		for (const member of members) groupsOf[member]?.push(group);
-	});
-	const most = groups.map(({ rule }) => rule.most);
-	const held = Array.from({ length: instance.count }, () => new Int32Array(groups.length));
-	const move = (form: number, item: number, by: number): void => {
-		const counts = held[form];
-		if (counts) for (const group of groupsOf[item] ?? []) counts[group] = (counts[group] ?? 0) + by;
-	};
-	for (let form = 0; form < instance.count; form += 1) anchors.forEach((_, at) => move(form, items.length + at, 1));
-	const full = (form: number, group: number, extra: number): boolean =>
-		(held[form]?.[group] ?? 0) + extra > (most[group] ?? 0);
-	return {
-		add: (form, item) => move(form, item, 1),
-		remove: (form, item) => move(form, item, -1),
-		costOfAdding: (form, item) => (groupsOf[item] ?? []).filter((group) => full(form, group, 1)).length,
-		isOver: (form, item) => (groupsOf[item] ?? []).some((group) => full(form, group, 0)),
-		excess: () =>
-			held.reduce(
-				(sum, counts) => counts.reduce((total, value, group) => total + Math.max(0, value - (most[group] ?? 0)), sum),
-				0,
-			),
-	};
-}
-
-function repair(slots: readonly Slot[], free: readonly Set<number>[], ledger: Ledger, random: Random): void {
+function repair(slots: readonly Slot[], free: readonly Set<number>[], ledger: GroupLedger, random: Random): void {
 	for (let step = 0; step < repairSteps; step += 1) {
 		const over = slots.filter(({ form, item }) => ledger.isOver(form, item));
 		if (over.length === 0) return;
@@ -131,7 +91,7 @@ interface Exchange {
 	readonly apply: () => void;
 }
 
-function exchangesWithFree(slot: Slot, free: readonly Set<number>[], ledger: Ledger): readonly Exchange[] {
+function exchangesWithFree(slot: Slot, free: readonly Set<number>[], ledger: GroupLedger): readonly Exchange[] {
 	const mine = slot.item;
 	ledger.remove(slot.form, mine);
 	const now = ledger.costOfAdding(slot.form, mine);
@@ -149,7 +109,7 @@ function exchangesWithFree(slot: Slot, free: readonly Set<number>[], ledger: Led
 	return exchanges;
 }
 
-function exchangesWithOthers(slot: Slot, slots: readonly Slot[], ledger: Ledger): readonly Exchange[] {
+function exchangesWithOthers(slot: Slot, slots: readonly Slot[], ledger: GroupLedger): readonly Exchange[] {
 	const others = slots.filter((other) => other.class === slot.class && other.form !== slot.form);
 	return others.map((other) => {
 		const [mine, theirs] = [slot.item, other.item];

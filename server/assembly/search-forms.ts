@@ -3,9 +3,11 @@ import type { BuildProof } from '../../item-bank/types.ts';
 import { type Arrangement, arrangeItems } from './arrange-items.ts';
 import type { BuildLimits, BuildProgress } from './build-request.ts';
 import { classesOf, type ItemClass } from './classes.ts';
-import { type FormProgram, type ProgramPlan, writeFormProgram } from './form-program.ts';
+import { type ProgramPlan, writeFormProgram } from './form-program.ts';
+import { type ImprovedForms, improveForms } from './improve-forms.ts';
 import type { Instance } from './instance.ts';
-import { type ClassCount, pickItems } from './pick-items.ts';
+import { pickItems } from './pick-items.ts';
+import { countsOf, solverSeed, startFrom } from './program-counts.ts';
 import type { Solution, Solver } from './solver.ts';
 
 /** What a search needs besides the instance. */
@@ -16,93 +18,77 @@ export interface SearchTools {
 	readonly report: (progress: BuildProgress) => void;
 }
 
-/** Forms with a proof, a proof that there are none and at which grain, or neither. */
+/** Forms with a proof, a proof that there are none and whether sharing rules take part in it, or neither. */
 export type SearchResult =
 	| { readonly kind: 'found'; readonly arrangement: Arrangement; readonly proof: BuildProof }
 	| { readonly kind: 'none'; readonly isFine: boolean; readonly nodes: number }
 	| { readonly kind: 'undecided'; readonly nodes: number };
 
-/** Numbers of items a class program has chosen from each class, and what it proves. */
-interface Counted {
-	readonly counts: readonly ClassCount[];
-	readonly cost: number;
-	readonly method: BuildProof['method'];
-	readonly classes: readonly ItemClass[];
+/** A search under way: the best forms so far, and what is known of the best possible. */
+interface Search {
+	readonly instance: Instance;
+	readonly tools: SearchTools;
+	readonly random: Random;
+	best: (ImprovedForms & { readonly method: BuildProof['method'] }) | undefined;
+	bound: number;
+	nodes: number;
 }
 
-/** Choices of items tried for one set of counts, for sharing and order rules to come out. */
-const choices = 24;
+/** Up to so many fine classes, programs keep sharing rules themselves from the start. */
+const smallBank = 400;
+
+/** Exchanges tried to improve each solution. */
+const improvingSteps = 60_000;
+
+/** Choices among equally even forms tried for the order rules to come out. */
+const orderings = 12;
 
 /**
- * Searches forms in steps from quick to exact. First all forms take the same number from each class of like items: one
- * form's unknowns, no unevenness. Then each form chooses by itself. Items are then chosen within the classes so that sharing
- * rules hold; where that fails, a program with fine classes keeps those rules itself. Coarse programs leave the sharing rules
- * out, so what they prove to be impossible is, and their bound holds.
+ * Searches forms in steps from quick to exact.
+ * 1. All forms take the same number from each class of like items: the unknowns of one form, and no unevenness.
+ * 2. Each form chooses freely and every measure has to come out the same: bands of 0 instead of a minimum.
+ * 3. Any forms that keep the ranges, improved item by item.
+ * 4. The integer program of the least unevenness, for a bound and perhaps better forms.
+ * In a small bank sharing rules are rows of every program from step 2 on. In a large one programs of coarse classes leave them
+ * out: what those prove to be impossible is, and their bounds hold; fine classes come last, where they are needed.
  */
 export function searchForms(instance: Instance, tools: SearchTools): SearchResult {
 	const random = createRandom(`${tools.seed} choice`);
-	const coarse = classesOf(instance, false);
-	const alike = isAlikePossible(instance)
-		? solveCounts({ ...basePlan(instance, coarse), forms: 1, copies: instance.count }, tools)
-		: undefined;
-	let nodes = alike?.solution.nodes ?? 0;
-	const found: Counted[] = alike?.counted ? [{ ...alike.counted, method: 'like-for-like' }] : [];
-	let bound = 0;
-	if (alike?.counted?.cost !== 0) {
-		const free = solveCounts({ ...basePlan(instance, coarse), start: undefined }, tools);
-		nodes += free.solution.nodes;
-		if (free.solution.status === 'infeasible') return { kind: 'none', isFine: false, nodes };
-		if ('bound' in free.solution) bound = free.solution.bound;
-		const isBetter = free.counted && (found[0] === undefined || free.counted.cost < found[0].cost);
-		if (free.counted && isBetter) found.unshift({ ...free.counted, method: 'classes' });
+	const search: Search = { instance, tools, random, best: undefined, bound: 0, nodes: 0 };
+	const coarse = planOf(instance, classesOf(instance, false), false);
+	const fine = instance.rules.length === 0 ? coarse : planOf(instance, classesOf(instance, true), true);
+	const isSmall = fine.classes.length <= smallBank;
+	if (isAlikePossible(instance)) attempt(search, { ...coarse, forms: 1, copies: instance.count }, 'like-for-like');
+	const status = climb(search, isSmall ? fine : coarse);
+	if (status === 'infeasible') {
+		// Where ranges alone conflict, that is the plainer reason.
+		const isFine =
+			isSmall && fine !== coarse && attempt(search, { ...coarse, goal: 'any' }, 'classes') !== 'infeasible';
+		return { kind: 'none', isFine, nodes: search.nodes };
 	}
-	for (const counted of found) {
-		const arrangement = chooseItems(instance, counted, tools, random);
-		if (arrangement) return { kind: 'found', arrangement, proof: proofOf(counted, bound, nodes) };
+	const isRuleBound = !isKept(search) || status === 'optimal';
+	if (!isSmall && isRuleBound && climb(search, fine) === 'infeasible') {
+		return { kind: 'none', isFine: true, nodes: search.nodes };
 	}
-	if (instance.rules.length === 0) return { kind: 'undecided', nodes };
-	return searchFine(instance, found, bound, nodes, tools, random);
+	return finish(search);
 }
 
-function searchFine(
-	instance: Instance,
-	found: readonly Counted[],
-	coarseBound: number,
-	before: number,
-	tools: SearchTools,
-	random: Random,
-): SearchResult {
-	let nodes = before;
-	const fine = classesOf(instance, true);
-	const narrowed = narrowClasses(fine, found, instance);
-	for (const classes of narrowed.length < fine.length ? [narrowed, fine] : [fine]) {
-		const { solution, counted } = solveCounts({ ...basePlan(instance, classes), keepsRules: true }, tools);
-		nodes += solution.nodes;
-		if (solution.status === 'infeasible' && classes === fine) return { kind: 'none', isFine: true, nodes };
-		if (!counted) continue;
-		const arrangement = chooseItems(instance, { ...counted, method: 'items' }, tools, random);
-		const bound = classes === fine && 'bound' in solution ? Math.max(coarseBound, solution.bound) : coarseBound;
-		if (arrangement)
-			return { kind: 'found', arrangement, proof: proofOf({ ...counted, method: 'items' }, bound, nodes) };
+/** Steps 2 to 4 at one grain, ending early when the best forms are proved to be. Says what became of the last program. */
+function climb(search: Search, plan: ProgramPlan): Solution['status'] {
+	const { instance } = search;
+	const method = plan.keepsRules ? 'items' : 'classes';
+	if (isSettled(search)) return 'optimal';
+	if (instance.count > 1 || instance.like !== undefined) {
+		if (attempt(search, { ...plan, goal: 'even' }, method) === 'infeasible') search.bound = Math.max(1, search.bound);
+		if (isSettled(search)) return 'optimal';
+		if (!isKept(search) && attempt(search, { ...plan, goal: 'any' }, method) === 'infeasible') return 'infeasible';
+		if (isSettled(search)) return 'optimal';
 	}
-	return { kind: 'undecided', nodes };
+	return attempt(search, plan, method);
 }
 
-/** The fine classes inside coarse classes that earlier counts used, at most a few hundred: enough to find forms quickly. */
-function narrowClasses(
-	fine: readonly ItemClass[],
-	found: readonly Counted[],
-	instance: Instance,
-): readonly ItemClass[] {
-	if (fine.length <= 400) return fine;
-	const wanted = new Set<number>();
-	for (const { counts, classes } of found) {
-		for (const { class: index } of counts)
-			for (const member of (classes[index]?.members ?? []).slice(0, 8 * instance.count)) wanted.add(member);
-	}
-	return fine.filter(
-		({ members, wanted: forced }) => forced !== undefined || members.some((member) => wanted.has(member)),
-	);
+function planOf(instance: Instance, classes: readonly ItemClass[], keepsRules: boolean): ProgramPlan {
+	return { instance, classes, forms: instance.count, copies: 1, keepsRules, goal: 'balanced' };
 }
 
 /** Whether all forms could be copies of one plan: nothing is wanted on one of them only, and no given form differs. */
@@ -110,74 +96,64 @@ function isAlikePossible(instance: Instance): boolean {
 	return instance.count > 1 && instance.wanted.length === 0 && instance.like === undefined;
 }
 
-type CountPlan = ProgramPlan & { readonly start?: readonly number[] | undefined };
-
-function basePlan(instance: Instance, classes: readonly ItemClass[]): ProgramPlan {
-	return { instance, classes, forms: instance.count, copies: 1, keepsRules: false, goal: 'balanced' };
+function isKept({ best }: Search): boolean {
+	return best !== undefined && best.excess === 0;
 }
 
-function solveCounts(
-	plan: CountPlan,
-	tools: SearchTools,
-): { readonly solution: Solution; readonly counted: Omit<Counted, 'method'> | undefined } {
+function isSettled({ best, bound }: Search): boolean {
+	return best !== undefined && best.excess === 0 && best.unevenness <= bound;
+}
+
+/** Solves a program, turns a solution into items, improves them, and keeps them if they are better than the best so far. */
+function attempt(search: Search, plan: ProgramPlan, method: BuildProof['method']): Solution['status'] {
+	const { best, instance, random, tools } = search;
 	const written = writeFormProgram(plan);
+	const isBalanced = plan.goal === 'balanced' && plan.copies === 1;
+	const nodesBefore = search.nodes;
 	const solution = tools.solver.solve(written.program, {
 		limits: tools.limits,
 		seed: solverSeed(tools.seed),
-		onNews: ({ nodes, best, bound }) =>
-			tools.report({ phase: 'searching', nodes, bound, ...(best === undefined ? {} : { best }) }),
+		isFirstEnough: plan.goal !== 'balanced',
+		...(best && isBalanced ? { start: startFrom(written, plan, best.picked) } : {}),
+		onNews: ({ nodes }) => tell(search, 'searching', nodesBefore + nodes),
 	});
-	if (!('values' in solution)) return { solution, counted: undefined };
-	const counts = countsOf(written, solution.values, plan);
-	return { solution, counted: { counts, cost: solution.cost, classes: plan.classes } };
+	search.nodes += solution.nodes;
+	if (!('values' in solution)) return solution.status;
+	if (isBalanced) search.bound = Math.max(search.bound, solution.bound);
+	tell(search, 'choosing', search.nodes);
+	const { picked } = pickItems(instance, plan.classes, countsOf(written, solution.values, plan), random);
+	const improved = improveForms(instance, picked, random, { steps: improvingSteps, least: 0, goal: search.bound });
+	const isLess =
+		!best ||
+		improved.excess < best.excess ||
+		(improved.excess === best.excess && improved.unevenness < best.unevenness);
+	if (isLess) search.best = { ...improved, method };
+	return solution.status;
 }
 
-/** The seed as the solver takes it: an integer from 0 to 2³¹ − 1. */
-export function solverSeed(seed: string | number): number {
-	return createRandom(`${seed} solver`).nextInteger(0, 2 ** 31 - 1);
+function tell(search: Search, phase: BuildProgress['phase'], nodes: number): void {
+	const { best, bound, tools } = search;
+	tools.report({ phase, nodes, bound, ...(best && isKept(search) ? { best: best.unevenness } : {}) });
 }
 
-/** Counts that a solution stands for; where one form was written for several, each of them has the counts. */
-export function countsOf(
-	{ picks }: FormProgram,
-	values: readonly number[],
-	{ copies }: Pick<ProgramPlan, 'copies'>,
-): readonly ClassCount[] {
-	return picks.flatMap(({ column, ...place }) => {
-		const count = values[column] ?? 0;
-		if (count === 0) return [];
-		return Array.from({ length: copies }, (_, copy) => ({ ...place, form: place.form + copy, count }));
-	});
-}
-
-function chooseItems(
-	instance: Instance,
-	counted: Counted,
-	tools: SearchTools,
-	random: Random,
-): Arrangement | undefined {
-	tools.report({ phase: 'choosing' });
-	let best: Arrangement | undefined;
-	let failures = 0;
-	for (let choice = 0; choice < choices && failures < 4; choice += 1) {
-		const { picked, excess } = pickItems(instance, counted.classes, counted.counts, random);
-		if (excess > 0) {
-			failures += 1;
-			continue;
-		}
-		const arrangement = arrangeItems(instance, picked, random);
-		if (!best || arrangement.breaches < best.breaches) best = arrangement;
-		if (best.breaches === 0) return best;
+/** Puts the best forms in order; where an order rule is not kept, other items that are as good may do better. */
+function finish(search: Search): SearchResult {
+	const { best, bound, instance, nodes, random } = search;
+	if (!best || best.excess > 0) return { kind: 'undecided', nodes };
+	const { method, unevenness } = best;
+	tell(search, 'choosing', nodes);
+	let arrangement = arrangeItems(instance, best.picked, random);
+	for (let round = 1; round < orderings && arrangement.breaches > 0; round += 1) {
+		const options = { steps: improvingSteps / 6, least: 300 * round, goal: unevenness };
+		const other = improveForms(instance, best.picked, random, options);
+		if (other.excess > 0 || other.unevenness > unevenness) continue;
+		const next = arrangeItems(instance, other.picked, random);
+		if (next.breaches < arrangement.breaches) arrangement = next;
 	}
-	return best;
-}
-
-function proofOf({ cost, method }: Counted, bound: number, nodes: number): BuildProof {
+	const status = unevenness <= bound ? 'optimal' : 'feasible';
 	return {
-		status: cost <= bound ? 'optimal' : 'feasible',
-		unevenness: cost,
-		bound: Math.min(bound, cost),
-		nodes,
-		method,
+		kind: 'found',
+		arrangement,
+		proof: { status, unevenness, bound: Math.min(bound, unevenness), nodes, method },
 	};
 }

@@ -29,8 +29,8 @@ export interface SearchOptions {
 	readonly seed: number;
 	/** Stop at the first values that keep every row. */
 	readonly isFirstEnough?: boolean;
-	/** Values to start from, if they keep every row. */
-	readonly start?: readonly number[];
+	/** Values of some unknowns to start from: columns and their values. */
+	readonly start?: { readonly columns: readonly number[]; readonly values: readonly number[] };
 	readonly onNews?: (news: SearchNews) => void;
 }
 
@@ -68,10 +68,9 @@ function solve(highs: Highs, program: Program, options: SearchOptions): Solution
 			// Costs are integers: values within less than 1 of the bound are the cheapest.
 			mip_abs_gap: 0.999,
 			mip_rel_gap: 0,
-			mip_feasibility_tolerance: 1e-7,
 			...(options.isFirstEnough ? { mip_max_improving_sols: 1 } : {}),
 		});
-		if (options.start) model.setSolution({ colValue: [...options.start] });
+		if (options.start) model.setSolution({ indices: options.start.columns, values: options.start.values });
 		const types = highs.constants.callbackType;
 		model.run({
 			[types.mipInterrupt](event) {
