@@ -1,7 +1,8 @@
+import { figuresOf } from '../items/figures.ts';
 import type { Problem } from '../problem.ts';
-import type { Figure, Item } from '../types.ts';
+import type { Item } from '../types.ts';
 
-/** An item said to give counters, a number line, a table or a story must hold one; a context belongs to story and table items. */
+/** An item said to give counters, a number line, a table or a story must hold one; a context belongs to story items. */
 export function checkGiven(item: Item): readonly Problem[] {
 	const missing = missingModel(item);
 	if (missing === undefined) return [];
@@ -10,7 +11,7 @@ export function checkGiven(item: Item): readonly Problem[] {
 }
 
 function missingModel(item: Item): string | undefined {
-	const kinds = figuresOf(item).map(({ kind }) => kind);
+	const kinds = figuresOf(item).map(({ figure }) => figure.kind);
 	switch (item.given) {
 		case 'symbols':
 			return undefined;
@@ -23,11 +24,4 @@ function missingModel(item: Item): string | undefined {
 		case 'story':
 			return item.context ? undefined : 'a context with setting and role';
 	}
-}
-
-/** Figures of the stem, then of the options. */
-function figuresOf(item: Item): readonly Figure[] {
-	const inStem = item.stem.flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
-	const options = item.kind === 'gridded' ? [] : item.options;
-	return [...inStem, ...options.flatMap(({ content }) => (content.kind === 'figure' ? [content.figure] : []))];
 }

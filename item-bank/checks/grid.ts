@@ -2,10 +2,10 @@ import { findKey } from '../items/key.ts';
 import type { Problem } from '../problem.ts';
 import { fitsGrid } from '../responses/grid.ts';
 import { findGridProfile, gridProfiles } from '../responses/grid-profiles.ts';
-import type { GridProfile, Item } from '../types.ts';
+import type { GridProfile, Item, PartItem } from '../types.ts';
 
 /** A grid profile nobody knows, and a key wider than the grid. */
-export function checkGrid(item: Item): readonly Problem[] {
+export function checkGrid(item: PartItem): readonly Problem[] {
 	if (item.kind !== 'gridded') return [];
 	const profile = findGridProfile(item.grid);
 	if (!profile) {
@@ -16,8 +16,12 @@ export function checkGrid(item: Item): readonly Problem[] {
 	return checkKeyFits(item, profile, '/grid');
 }
 
-/** A key that the profile's grid cannot hold; nothing for items without a numeric key. */
+/** A gridded key that the profile's grid cannot hold; nothing for items of other kinds. */
 export function checkKeyFits(item: Item, profile: GridProfile, path: string): readonly Problem[] {
+	if (item.kind === 'set') {
+		return item.parts.flatMap((part, index) => checkKeyFits(part, profile, `${path}/parts/${index}`));
+	}
+	if (item.kind !== 'gridded') return [];
 	const finding = findKey(item);
 	if (!('key' in finding) || finding.key.kind !== 'value' || fitsGrid(finding.key.value, profile)) return [];
 	const sign = profile.signColumn === 'none' ? 'no sign column' : 'a sign column';

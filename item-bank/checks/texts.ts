@@ -24,9 +24,9 @@ function checkCharacters({ path, text }: ItemText): readonly Problem[] | undefin
 	return undefined;
 }
 
-function checkReading({ path, kind, text }: ItemText): readonly Problem[] {
+function checkReading({ path, kind, text, seenBy }: ItemText): readonly Problem[] {
 	// The key's own expressions and the option's mathematics are read, with the same codes, when the key is computed.
-	if (kind === 'plain' || path.endsWith('/worth') || path === '/expression' || path === '/rule/expression') return [];
+	if (kind === 'plain' || (kind === 'mathematics' && seenBy === 'staff')) return [];
 	try {
 		if (kind === 'rich') parseRichText(text);
 		else parseMathematics(text);

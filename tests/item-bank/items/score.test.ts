@@ -48,3 +48,12 @@ test('a response of another kind is refused', () => {
 	expect(() => score(makeGridded(), marked('a'))).toThrow(ResponseKindError);
 	expect(() => score(makeChoice(), { kind: 'entry', text: '5' })).toThrow(ResponseKindError);
 });
+
+test('multiple choice with credit in parts earns a share for right marks less wrong ones, never below nothing', () => {
+	const item = makeMultipleChoice({ credit: 'parts', points: 2 });
+	expect(score(item, marked('a', 'c'))).toMatchObject({ state: 'correct', points: 2 });
+	expect(score(item, marked('a'))).toMatchObject({ state: 'partly', points: 1 });
+	expect(score(item, marked('a', 'b', 'c'))).toMatchObject({ state: 'partly', points: 1 });
+	expect(score(item, marked('a', 'b'))).toMatchObject({ state: 'incorrect', points: 0 });
+	expect(score(item, marked('b', 'd'))).toMatchObject({ state: 'incorrect', points: 0 });
+});
