@@ -4,6 +4,53 @@
  * A place to answer. Every kind is columns of bubbles; kinds to come (a point on a line, an order) will be further branches.
  */
 export type SheetField = ChoiceField | GridField | StudentCodeField;
+export type MeasureGroup =
+	| 'items'
+	| 'points'
+	| 'cells'
+	| 'kinds'
+	| 'dok'
+	| 'roles'
+	| 'shapes'
+	| 'levels'
+	| 'difficulty'
+	| 'spread'
+	| 'readingLoad'
+	| 'keyPlaces';
+/**
+ * What the item gives the student.
+ */
+export type ModelType = 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
+export type KindName =
+	'choice' | 'multiple-choice' | 'gridded' | 'point' | 'order' | 'match' | 'inline-choice' | 'explanation' | 'set';
+export type RoleName = 'position' | 'change' | 'total-distance' | 'comparison';
+/**
+ * The calculation an item asks for, by its operation and the signs of its numbers.
+ */
+export type ItemShape =
+	| 'sum-unlike-signs'
+	| 'sum-of-negatives'
+	| 'positive-minus-greater'
+	| 'negative-minus-positive'
+	| 'minus-negative'
+	| 'product-unlike-signs'
+	| 'product-of-negatives'
+	| 'quotient-unlike-signs'
+	| 'quotient-of-negatives'
+	| 'several-steps'
+	| 'size-or-opposite'
+	| 'no-negative'
+	| 'order'
+	| 'other';
+export type ItemId = string;
+/**
+ * Largest difference between two forms: items, points, steps of the estimate summed over the form, or words.
+ */
+export type Band = number;
+/**
+ * What came of building forms: forms with what is proved of them, why there are none, or that the limits ended the search.
+ */
+export type BuildAnswer = FormsBuilt | FormsImpossible | BuildUndecided;
 /**
  * Everything wrong with a piece of content, in a stable order.
  */
@@ -26,10 +73,6 @@ export type Item =
 	| InlineChoiceItem
 	| ExplanationItem
 	| SetItem;
-/**
- * What the item gives the student.
- */
-export type ModelType = 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
 /**
  * What the answer is expressed in.
  */
@@ -89,6 +132,7 @@ export type FormList = readonly FormSummary[];
  * Frameworks the bank knows.
  */
 export type FrameworkList = readonly FrameworkEntry[];
+export type SinglePartKey = OptionsKey | ValueKey | OrderKey | PairsKey | RubricKey;
 /**
  * What a student did with one item.
  */
@@ -232,6 +276,398 @@ export interface StudentCodeField {
 	readonly columns: readonly BubbleColumn[];
 }
 /**
+ * How two or more forms compare, measure by measure.
+ */
+export interface BalanceReport {
+	/**
+	 * Titles, in the order of the values.
+	 */
+	readonly forms: readonly string[];
+	readonly rows: readonly BalanceRow[];
+	/**
+	 * Ids of items on more than one of the forms.
+	 */
+	readonly shared: readonly string[];
+	/**
+	 * Webb's balance of representation of each form over the standards it hits, 0 to 1.
+	 */
+	readonly representation: readonly number[];
+}
+export interface BalanceRow {
+	readonly group: MeasureGroup;
+	readonly label: string;
+	readonly values: readonly number[];
+	/**
+	 * Largest value less smallest.
+	 */
+	readonly difference: number;
+	/**
+	 * The band of the blueprint, where it has one.
+	 */
+	readonly allowed?: number;
+}
+/**
+ * The plan of a test. Standards are named in one framework and edition; an item counts once, under its lead alignment there. Every range holds for each form.
+ */
+export interface Blueprint {
+	readonly title: string;
+	/**
+	 * What the results are for.
+	 */
+	readonly purpose?: string;
+	readonly framework: string;
+	readonly edition: string;
+	readonly gridProfile: string;
+	readonly items: Range;
+	readonly points?: Range;
+	/**
+	 * @maxItems 120
+	 */
+	readonly cells: readonly BlueprintCell[];
+	/**
+	 * @maxItems 4
+	 */
+	readonly dok?: readonly DokShare[];
+	/**
+	 * @maxItems 12
+	 */
+	readonly kinds?: readonly KindShare[];
+	/**
+	 * @maxItems 10
+	 */
+	readonly pointValues?: readonly PointShare[];
+	/**
+	 * @maxItems 4
+	 */
+	readonly roles?: readonly RoleShare[];
+	/**
+	 * @maxItems 12
+	 */
+	readonly shapes?: readonly ShapeShare[];
+	readonly readingLoad?: ReadingLimits;
+	readonly difficulty?: DifficultyTarget;
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly sections: readonly BlueprintSection[];
+	readonly order?: OrderRules;
+	readonly exclusions?: Exclusions;
+	/**
+	 * @maxItems 40
+	 */
+	readonly anchors?: readonly Anchor[];
+	/**
+	 * @maxItems 200
+	 */
+	readonly forced?: readonly ForcedItem[];
+	/**
+	 * @maxItems 1000
+	 */
+	readonly forbidden?: readonly ForbiddenItem[];
+	readonly parallel?: ParallelBands;
+	readonly scoreBands?: ScoreBands;
+}
+/**
+ * At least min, at most max; one may be left out.
+ */
+export interface Range {
+	readonly min?: number;
+	readonly max?: number;
+}
+/**
+ * A standard with everything below it, or any standard; in a model type, or any.
+ */
+export interface BlueprintCell {
+	readonly standard?: string;
+	readonly model?: ModelType;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface DokShare {
+	readonly dok: number;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface KindShare {
+	readonly kind: KindName;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface PointShare {
+	/**
+	 * What one item is worth.
+	 */
+	readonly points: number;
+	readonly items: Range;
+}
+export interface RoleShare {
+	readonly role: RoleName;
+	readonly items?: Range;
+	readonly points?: Range;
+}
+export interface ShapeShare {
+	readonly shape: ItemShape;
+	readonly items: Range;
+}
+/**
+ * Words to read, rounded up to fives for each item.
+ */
+export interface ReadingLimits {
+	readonly words?: Range;
+	readonly mostPerItem?: number;
+}
+/**
+ * Mean of the estimates of all items, on the scale from 1 to 10 in tenths.
+ */
+export interface DifficultyTarget {
+	readonly target: number;
+	/**
+	 * How far the mean may be from the target.
+	 */
+	readonly band: number;
+}
+/**
+ * A named part in this place; every list given narrows what may stand in it.
+ */
+export interface BlueprintSection {
+	readonly title: string;
+	/**
+	 * @minItems 1
+	 * @maxItems 40
+	 */
+	readonly standards?: readonly string[];
+	/**
+	 * @minItems 1
+	 * @maxItems 5
+	 */
+	readonly models?: readonly ModelType[];
+	/**
+	 * @minItems 1
+	 * @maxItems 12
+	 */
+	readonly kinds?: readonly KindName[];
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly shapes?: readonly ItemShape[];
+	readonly items: Range;
+}
+export interface OrderRules {
+	/**
+	 * Order inside each section, anchors apart; easier-first when left out.
+	 */
+	readonly within?: 'easier-first' | 'free';
+	/**
+	 * How many places in a row may have the same answer.
+	 */
+	readonly sameAnswerInARow?: number;
+}
+export interface Exclusions {
+	/**
+	 * No item that was given in the last so many days.
+	 */
+	readonly usedWithinDays?: number;
+	/**
+	 * No item of these forms.
+	 *
+	 * @maxItems 40
+	 */
+	readonly notOnForms?: readonly string[];
+	/**
+	 * Items of one form that may share a setting.
+	 */
+	readonly settingMost?: number;
+	/**
+	 * Items of one form that may have the same answer.
+	 */
+	readonly answerMost?: number;
+	/**
+	 * Items of one form that may use the same numbers, signs apart.
+	 */
+	readonly numbersMost?: number;
+	/**
+	 * Choice items of one form that may have their key at the same option.
+	 */
+	readonly keyPlaceMost?: number;
+	/**
+	 * true: no two items of one form where one tells or asks what the other asks.
+	 */
+	readonly giveaways?: boolean;
+}
+/**
+ * An item on every form, at the same place.
+ */
+export interface Anchor {
+	readonly item: ItemId;
+	/**
+	 * The first that admits it when left out.
+	 */
+	readonly section?: number;
+}
+/**
+ * An item that has to be on one of the forms.
+ */
+export interface ForcedItem {
+	readonly item: ItemId;
+	readonly form?: number;
+}
+export interface ForbiddenItem {
+	readonly item: ItemId;
+	readonly reason?: string;
+}
+/**
+ * How far forms built together may differ; what is left out is balanced as well as it goes.
+ */
+export interface ParallelBands {
+	readonly cells?: Band;
+	readonly kinds?: Band;
+	readonly dok?: Band;
+	readonly shapes?: Band;
+	readonly levels?: Band;
+	readonly points?: Band;
+	readonly difficulty?: Band;
+	readonly readingLoad?: Band;
+}
+/**
+ * What a score is called, with the cut points and who set them, why and when.
+ */
+export interface ScoreBands {
+	/**
+	 * @minItems 2
+	 * @maxItems 8
+	 */
+	readonly bands: readonly ScoreBand[];
+	readonly setBy: string;
+	readonly why: string;
+	readonly on: string;
+}
+export interface ScoreBand {
+	readonly name: string;
+	/**
+	 * Lowest number of points.
+	 */
+	readonly from: number;
+}
+export interface FormsBuilt {
+	readonly kind: 'built';
+	readonly forms: readonly Form[];
+	readonly proof: BuildProof;
+	readonly balance: BalanceReport;
+	/**
+	 * Order rules that no arrangement found keeps.
+	 */
+	readonly departures: readonly Shortfall[];
+}
+/**
+ * One test: ordered items in sections, each at a fixed version. The bank adds id and version.
+ */
+export interface Form {
+	readonly title: string;
+	readonly gridProfile: string;
+	/**
+	 * @minItems 1
+	 * @maxItems 20
+	 */
+	readonly sections: readonly FormSection[];
+}
+export interface FormSection {
+	readonly title: string;
+	/**
+	 * @maxItems 1000
+	 */
+	readonly items: readonly FormItem[];
+}
+export interface FormItem {
+	readonly item: string;
+	readonly version: number;
+	/**
+	 * Instead of the item's own points.
+	 */
+	readonly points?: number;
+}
+export interface BuildProof {
+	readonly status: 'optimal' | 'feasible';
+	/**
+	 * Weighted differences between the forms and distance from the difficulty target; 0 is none.
+	 */
+	readonly unevenness: number;
+	/**
+	 * No forms can have less.
+	 */
+	readonly bound: number;
+	readonly nodes: number;
+	/**
+	 * Every form from the same classes of items; from classes freely; item by item.
+	 */
+	readonly method: 'like-for-like' | 'classes' | 'items';
+}
+export interface Shortfall {
+	/**
+	 * 1 for the first form; left out where forms are compared.
+	 */
+	readonly form?: number;
+	/**
+	 * JSON pointer into the blueprint.
+	 */
+	readonly path: string;
+	readonly requirement: string;
+	readonly found: string;
+}
+export interface FormsImpossible {
+	readonly kind: 'impossible';
+	/**
+	 * Requirements that cannot hold together; without any one of them they can, if isIrreducible.
+	 */
+	readonly conflict: readonly ConflictEntry[];
+	readonly isIrreducible: boolean;
+	readonly nearest?: NearestForms;
+	/**
+	 * The fewest new items with which the forms can be built; empty when no new item helps.
+	 */
+	readonly missing: readonly MissingItems[];
+}
+export interface ConflictEntry {
+	/**
+	 * JSON pointer into the blueprint.
+	 */
+	readonly path: string;
+	readonly requirement: string;
+	/**
+	 * Approved items that count for it.
+	 */
+	readonly inBank: number;
+	/**
+	 * Those that are not excluded.
+	 */
+	readonly usable: number;
+	readonly excluded: readonly ExcludedItem[];
+}
+export interface ExcludedItem {
+	readonly item: string;
+	readonly reason: string;
+}
+export interface NearestForms {
+	readonly forms: readonly Form[];
+	readonly shortfalls: readonly Shortfall[];
+}
+export interface MissingItems {
+	readonly count: number;
+	readonly standard: string;
+	readonly model: ModelType;
+	readonly kind: KindName;
+	readonly dok: number;
+	readonly points: number;
+	readonly role?: RoleName;
+	readonly shape?: ItemShape;
+}
+export interface BuildUndecided {
+	readonly kind: 'undecided';
+	readonly message: string;
+	readonly nodes: number;
+}
+/**
  * The one shape of every error the service answers with.
  */
 export interface ErrorReport {
@@ -362,33 +798,6 @@ export interface LinePoint {
 export interface FormCreation {
 	readonly id?: string;
 	readonly form: Form;
-}
-/**
- * One test: ordered items in sections, each at a fixed version. The bank adds id and version.
- */
-export interface Form {
-	readonly title: string;
-	readonly gridProfile: string;
-	/**
-	 * @minItems 1
-	 * @maxItems 20
-	 */
-	readonly sections: readonly FormSection[];
-}
-export interface FormSection {
-	readonly title: string;
-	/**
-	 * @maxItems 1000
-	 */
-	readonly items: readonly FormItem[];
-}
-export interface FormItem {
-	readonly item: string;
-	readonly version: number;
-	/**
-	 * Instead of the item's own points.
-	 */
-	readonly points?: number;
 }
 /**
  * A version of a form, its items, and when it was given.
@@ -916,7 +1325,7 @@ export interface ItemCreation {
  */
 export interface ItemFindings {
 	readonly problems: ProblemList;
-	readonly key?: OptionsKey | ValueKey;
+	readonly key?: OptionsKey | ValueKey | OrderKey | PairsKey | RubricKey | PartsKey;
 	/**
 	 * The worked solution of the item's expression, where it has one: the expression as given, then a line for each step.
 	 */
@@ -929,6 +1338,25 @@ export interface OptionsKey {
 export interface ValueKey {
 	readonly kind: 'value';
 	readonly value: number;
+}
+export interface OrderKey {
+	readonly kind: 'order';
+	readonly order: readonly string[];
+}
+export interface PairsKey {
+	readonly kind: 'pairs';
+	readonly pairs: readonly KeyPair[];
+}
+export interface KeyPair {
+	readonly left: string;
+	readonly right: string;
+}
+export interface RubricKey {
+	readonly kind: 'rubric';
+}
+export interface PartsKey {
+	readonly kind: 'parts';
+	readonly parts: readonly SinglePartKey[];
 }
 export interface StepLine {
 	/**
@@ -1022,7 +1450,9 @@ export interface ItemQuery {
 	/**
 	 * @maxItems 20
 	 */
-	readonly kind?: readonly ('choice' | 'multiple-choice' | 'gridded')[];
+	readonly kind?: readonly (
+		'choice' | 'multiple-choice' | 'gridded' | 'point' | 'order' | 'match' | 'inline-choice' | 'explanation' | 'set'
+	)[];
 	/**
 	 * @maxItems 20
 	 */

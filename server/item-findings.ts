@@ -3,6 +3,7 @@ import { EvaluationError } from '../item-bank/expression/evaluation-error.ts';
 import { parseMathematics } from '../item-bank/expression/parse.ts';
 import { stepRows } from '../item-bank/expression/steps.ts';
 import { ExpressionSyntaxError } from '../item-bank/expression/syntax-error.ts';
+import { workOf } from '../item-bank/items/asked.ts';
 import { findKey } from '../item-bank/items/key.ts';
 import type { Item, ItemFindings } from '../item-bank/types.ts';
 import { checkShape } from './json-schemas.ts';
@@ -23,7 +24,7 @@ export function findOut(document: unknown): ItemFindings {
 
 /** The worked steps of the item's expression; undefined where it has none that can be worked. */
 function workItem(item: Item): ItemFindings['steps'] {
-	const text = item.kind === 'gridded' ? item.expression : 'expression' in item.rule ? item.rule.expression : undefined;
+	const text = workOf(item);
 	if (text === undefined) return undefined;
 	try {
 		const mathematics = parseMathematics(text);

@@ -1,3 +1,5 @@
+import { entryListsOf } from '../items/entries.ts';
+import { partsOf } from '../items/parts.ts';
 import type { Item } from '../types.ts';
 
 /** Words a student reads in an item, numbers and signs included as one word each; figures count nothing. */
@@ -16,11 +18,12 @@ export function countWords(item: Item): number {
 				return block satisfies never;
 		}
 	});
-	const options = item.kind === 'gridded' ? [] : item.options;
-	const shown = options.flatMap(({ content }) =>
+	const entries = partsOf(item).flatMap((part) => entryListsOf(part).flatMap((list) => list.entries));
+	const parts = item.kind === 'set' ? item.parts.reduce((sum, part) => sum + countWords(part), 0) : 0;
+	const shown = (item.kind === 'set' ? [] : entries).flatMap(({ content }) =>
 		content.kind === 'text' ? [content.text] : content.kind === 'mathematics' ? [content.math] : [],
 	);
-	return [...texts, ...shown].reduce((sum, text) => sum + wordsIn(text), 0);
+	return [...texts, ...shown].reduce((sum, text) => sum + wordsIn(text), parts);
 }
 
 /** Reading load: words rounded up to fives, so that near counts are alike. */

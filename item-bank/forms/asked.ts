@@ -4,6 +4,7 @@ import { evaluate } from '../expression/evaluate.ts';
 import { parseMathematics } from '../expression/parse.ts';
 import { printMathematics } from '../expression/print.ts';
 import type { Expression, MathematicsNode, Statement } from '../expression/tree.ts';
+import { optionsOf, workOf } from '../items/asked.ts';
 import { findKey } from '../items/key.ts';
 import { parseRichText } from '../markup/rich-text.ts';
 import type { Item } from '../types.ts';
@@ -26,8 +27,8 @@ export function askedMathematics(item: Item): MathematicsNode | undefined {
 
 /** Like {@link askedMathematics}, with every key option where there are several. */
 export function allAsked(item: Item): readonly MathematicsNode[] {
-	const texts =
-		item.kind === 'gridded' ? [item.expression] : 'expression' in item.rule ? [item.rule.expression] : keyTexts(item);
+	const work = workOf(item);
+	const texts = work === undefined ? keyTexts(item) : [work];
 	return texts.flatMap((text) => tryParse(text) ?? []);
 }
 
@@ -40,13 +41,16 @@ export function answerOf(item: Item): string | undefined {
 	if ('problems' in finding) return undefined;
 	const { key } = finding;
 	if (key.kind === 'value') return String(key.value);
-	if (item.kind === 'gridded') return undefined;
-	if (item.answerIn === 'number' && 'expression' in item.rule) {
-		const asked = tryParse(item.rule.expression);
+	const work = workOf(item);
+	if (item.answerIn === 'number' && work !== undefined) {
+		const asked = tryParse(work);
 		const value = asked && asked.kind !== 'statement' ? tryEvaluate(asked) : undefined;
 		if (value !== undefined) return String(value);
 	}
-	const contents = item.options.filter(({ id }) => key.options.includes(id)).map(({ content }) => content);
+	if (key.kind !== 'options' || optionsOf(item).length === 0) return undefined;
+	const contents = optionsOf(item)
+		.filter(({ id }) => key.options.includes(id))
+		.map(({ content }) => content);
 	if (contents.some(({ kind }) => kind !== 'mathematics')) return undefined;
 	return contents.map((content) => (content.kind === 'mathematics' ? content.math : '')).join('; ');
 }
@@ -136,11 +140,11 @@ function richMathematics(text: string): readonly MathematicsNode[] {
 	}
 }
 
-function keyTexts(item: Exclude<Item, { kind: 'gridded' }>): readonly string[] {
+function keyTexts(item: Item): readonly string[] {
 	const finding = findKey(item);
 	if ('problems' in finding || finding.key.kind !== 'options') return [];
 	const keys = finding.key.options;
-	return item.options.flatMap(({ id, content }) => {
+	return optionsOf(item).flatMap(({ id, content }) => {
 		if (!keys.includes(id)) return [];
 		if (content.kind === 'mathematics') return [content.math];
 		return content.kind === 'text' && content.worth !== undefined ? [content.worth] : [];

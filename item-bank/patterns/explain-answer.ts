@@ -1,4 +1,5 @@
 import { withoutGroups } from '../figures/terms.ts';
+import { optionsOf, ruleOf } from '../items/asked.ts';
 import { findKey } from '../items/key.ts';
 import type { Item, Option } from '../types.ts';
 import { composeSlips } from './compose.ts';
@@ -31,7 +32,9 @@ export class UnknownOptionError extends Error {
 
 	constructor(option: string, item: Item) {
 		const offered =
-			item.kind === 'gridded' ? 'none: it is answered with a number' : item.options.map(({ id }) => id).join(', ');
+			optionsOf(item)
+				.map(({ id }) => id)
+				.join(', ') || 'none: it is answered with a number';
 		super(`expected an option of the item, found "${option}"; there are ${offered}`);
 		this.option = option;
 	}
@@ -80,8 +83,8 @@ function testAnswer(question: Question, answer: Answer): Test {
 
 function testOption(asked: Subject | Item, question: Question, id: string): Test {
 	const item = 'stem' in asked ? asked : undefined;
-	const option = item && item.kind !== 'gridded' ? item.options.find((candidate) => candidate.id === id) : undefined;
-	if (item === undefined || item.kind === 'gridded' || option === undefined) {
+	const option = item && optionsOf(item).find((candidate) => candidate.id === id);
+	if (item === undefined || option === undefined) {
 		if (item !== undefined) throw new UnknownOptionError(id, item);
 		return () => false;
 	}
@@ -95,16 +98,17 @@ function testOption(asked: Subject | Item, question: Question, id: string): Test
  * false statement into one that looks true. Where forms are asked for and not values, and the slips change the form, the
  * form has to agree.
  */
-function testContent(item: Exclude<Item, { kind: 'gridded' }>, option: Option, question: Question): Test {
+function testContent(item: Item, option: Option, question: Question): Test {
 	const mathematics = mathematicsOf(option.content);
 	if (mathematics === undefined) return () => false;
 	if (mathematics.kind === 'statement') return (slips) => looksTrueUnder(slips, mathematics, figuresOf(item));
 	const own = subjectOf(mathematics);
+	const rule = ruleOf(item);
 	const value = tryEvaluate(mathematics);
 	if (value === undefined) return () => false;
-	const isFormAsked = item.rule.kind === 'shows' || item.rule.kind === 'shown';
+	const isFormAsked = rule?.kind === 'shows' || rule?.kind === 'shown';
 	if (!isFormAsked && value === question.right) return () => false;
-	const isWorked = item.rule.kind === 'same-value' && withoutGroups(mathematics).kind !== 'number';
+	const isWorked = rule?.kind === 'same-value' && withoutGroups(mathematics).kind !== 'number';
 	return (slips) => {
 		const [asked] = question.subjects;
 		const form = isFormAsked && asked?.kind === 'two-numbers' ? slips.twoNumbers?.(asked) : undefined;

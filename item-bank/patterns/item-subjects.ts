@@ -4,6 +4,7 @@ import type { Expression, MathematicsNode } from '../expression/tree.ts';
 import { expressionsShown } from '../figures/expressions-shown.ts';
 import { chooseWindow } from '../figures/number-line-window.ts';
 import { withoutGroups } from '../figures/terms.ts';
+import { optionsOf, ruleOf, workOf } from '../items/asked.ts';
 import { findKey } from '../items/key.ts';
 import type { Figure, GriddedItem, Item, Option, OptionContent } from '../types.ts';
 import { findInverse } from './inverse.ts';
@@ -43,7 +44,7 @@ export function mathematicsOf(content: OptionContent): MathematicsNode | undefin
 
 /** The number the right answer of an item is worth; undefined where it is no number. */
 export function findValue(item: Item): number | undefined {
-	const text = item.kind === 'gridded' ? item.expression : 'expression' in item.rule ? item.rule.expression : undefined;
+	const text = workOf(item);
 	const [shown] = text === undefined ? keyOptions(item) : [];
 	const mathematics = text === undefined ? shown && mathematicsOf(shown.content) : tryParse(text);
 	if (mathematics === undefined) return undefined;
@@ -66,11 +67,14 @@ function tryWork(work: () => number): number | undefined {
 }
 
 function expressionsOf(item: Item): readonly Expression[] {
-	if (item.kind === 'gridded') return readText(item.expression);
-	switch (item.rule.kind) {
+	const work = workOf(item);
+	if (work !== undefined) return readText(work);
+	const rule = ruleOf(item);
+	switch (rule?.kind) {
+		case undefined:
 		case 'shows':
 		case 'same-value':
-			return readText(item.rule.expression);
+			return [];
 		case 'shown':
 			return keyOptions(item).flatMap(({ content }) => {
 				const mathematics = mathematicsOf(content);
@@ -80,7 +84,7 @@ function expressionsOf(item: Item): readonly Expression[] {
 		case 'stated':
 			return [];
 		default:
-			return item.rule satisfies never;
+			return rule satisfies never;
 	}
 }
 
@@ -140,9 +144,9 @@ export function readFigure(figure: Figure, value?: number): Subject | undefined 
 
 function keyOptions(item: Item): readonly Option[] {
 	const finding = findKey(item);
-	if (item.kind === 'gridded' || !('key' in finding) || finding.key.kind !== 'options') return [];
+	if (!('key' in finding) || finding.key.kind !== 'options') return [];
 	const { options } = finding.key;
-	return item.options.filter(({ id }) => options.includes(id));
+	return optionsOf(item).filter(({ id }) => options.includes(id));
 }
 
 function distinct(subjects: readonly Subject[]): readonly Subject[] {

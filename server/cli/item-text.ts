@@ -1,6 +1,6 @@
 import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
-import type { Item, ItemFindings, OptionContent, StemBlock } from '../../item-bank/types.ts';
+import type { Item, ItemFindings, Option, OptionContent, StemBlock } from '../../item-bank/types.ts';
 
 /** An item in one line. */
 export function listItem({ id, version, status, item }: ItemRecord): string {
@@ -53,12 +53,51 @@ function writeBlock(block: StemBlock): readonly string[] {
 }
 
 function writeAnswer(item: Item, key: ItemFindings['key']): readonly string[] {
-	if (item.kind === 'gridded') {
-		const value = key?.kind === 'value' ? String(key.value).replace('-', '\u2212') : 'none yet';
-		return [`Key: ${value}${item.unit === undefined ? '' : ` ${item.unit}`} (grid ${item.grid})`];
+	switch (item.kind) {
+		case 'gridded':
+			return [`Key: ${writeKey(key)}${item.unit === undefined ? '' : ` ${item.unit}`} (grid ${item.grid})`];
+		case 'choice':
+		case 'multiple-choice':
+			return writeEntries(item.options, key?.kind === 'options' ? key.options : []);
+		case 'point':
+			return [`[${describeFigure(item.line)}]`, `Key: a mark at ${writeKey(key)}`];
+		case 'order':
+			return [...writeEntries(item.entries, []), `Key: ${writeKey(key)} (${item.direction})`];
+		case 'match':
+			return [...writeEntries(item.left, []), 'with', ...writeEntries(item.right, []), `Key: ${writeKey(key)}`];
+		case 'inline-choice':
+			return [
+				`    ${item.statement.replace('_', '____')}`,
+				...item.choices.map(({ id, math }) => `  ${id}) ${math}`),
+				`Key: ${writeKey(key)}`,
+			];
+		case 'explanation':
+			return item.rubric.map(({ points, descriptor }) => `  ${points}: ${descriptor}`);
+		case 'set':
+			return item.parts.flatMap((part, index) => {
+				const keys = key?.kind === 'parts' ? key.parts : [];
+				return [`Part ${index + 1}`, ...part.stem.flatMap(writeBlock), ...writeAnswer(part, keys[index])];
+			});
 	}
-	const right = key?.kind === 'options' ? key.options : [];
-	return item.options.map(({ id, content }) => `${right.includes(id) ? '*' : ' '} ${id}) ${writeContent(content)}`);
+}
+
+function writeEntries(entries: readonly Option[], right: readonly string[]): readonly string[] {
+	return entries.map(({ id, content }) => `${right.includes(id) ? '*' : ' '} ${id}) ${writeContent(content)}`);
+}
+
+function writeKey(key: ItemFindings['key']): string {
+	switch (key?.kind) {
+		case 'value':
+			return String(key.value).replace('-', '\u2212');
+		case 'options':
+			return key.options.join(', ');
+		case 'order':
+			return key.order.join(', ');
+		case 'pairs':
+			return key.pairs.map(({ left, right }) => `${left}-${right}`).join(', ');
+		default:
+			return 'none yet';
+	}
 }
 
 function writeContent(content: OptionContent): string {

@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { parseMathematics } from '../../item-bank/expression/parse.ts';
 import { stepRows } from '../../item-bank/expression/steps.ts';
-import { computeKey } from '../../item-bank/items/key.ts';
+import { workOf } from '../../item-bank/items/asked.ts';
+import { computeKey, type PartKey } from '../../item-bank/items/key.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
 import { findStandard } from '../../item-bank/standards/code.ts';
 import type { Alignment, Item } from '../../item-bank/types.ts';
-import { renderMathematics } from './rich-text.ts';
 
 /** What the bank says about an item, in the right margin. The key and the worked steps show only when asked for. */
 export class ZpItemFacts extends LitElement {
@@ -60,16 +60,25 @@ function statementOf({ framework, edition, code }: Alignment): string {
 }
 
 function renderKey(item: Item): TemplateResult {
-	const key = computeKey(item);
-	const answer =
-		key.kind === 'value' ? renderMathematics(String(key.value)) : key.options.map((id) => id.toUpperCase()).join(', ');
-	const expression = expressionOf(item);
-	return html`Key <strong>${answer}</strong>${expression === undefined ? nothing : renderSteps(expression)}`;
+	if (item.kind === 'set')
+		return html`${item.parts.map((part, index) => html`<div>Part ${index + 1}: ${renderKey(part)}</div>`)}`;
+	const work = workOf(item);
+	return html`Key <strong>${printKey(computeKey(item))}</strong>${work === undefined ? nothing : renderSteps(work)}`;
 }
 
-function expressionOf(item: Item): string | undefined {
-	if (item.kind === 'gridded') return item.expression;
-	return item.rule.kind === 'same-value' ? item.rule.expression : undefined;
+function printKey(key: PartKey): string {
+	switch (key.kind) {
+		case 'value':
+			return String(key.value).replace('-', '−');
+		case 'options':
+			return key.options.map((id) => id.toUpperCase()).join(', ');
+		case 'order':
+			return key.order.map((id) => id.toUpperCase()).join(', ');
+		case 'pairs':
+			return key.pairs.map(({ left, right }) => `${left.toUpperCase()}–${right.toUpperCase()}`).join(', ');
+		case 'rubric':
+			return 'by the rubric';
+	}
 }
 
 function renderSteps(text: string): TemplateResult | typeof nothing {

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { Item, Option, StemBlock } from '../../item-bank/types.ts';
+import { gapSides, printSigns } from '../../item-bank/items/kinds/inline-choice.ts';
+import type { InlineChoiceItem, Item, Option, StemBlock } from '../../item-bank/types.ts';
 import { renderMathematics, renderRichText } from './rich-text.ts';
 import './zp-answer-grid.ts';
 import './zp-figure.ts';
@@ -28,6 +29,11 @@ export class ZpItem extends LitElement {
 		li { display: flex; gap: 10px; align-items: baseline; min-height: 36px; }
 		li:has(zp-figure) { align-items: center; }
 		li zp-figure { margin: 4px 0; }
+		.columns { display: flex; flex-wrap: wrap; gap: 0 64px; }
+		.columns ol { flex-direction: column; }
+		.gap { display: inline-block; width: 3.5em; border-bottom: 2px solid var(--ink); }
+		.lines div { border-bottom: 1px solid var(--ink-soft); height: 36px; }
+		.part { font: 600 16px/28px var(--sans); margin: 14px 0 0; }
 		.letter { font-family: var(--sans); font-weight: 600; min-width: 1.2em; }
 	`;
 
@@ -44,6 +50,25 @@ export class ZpItem extends LitElement {
 			case 'choice':
 			case 'multiple-choice':
 				return renderOptions(item.options);
+			case 'point':
+				return html`<zp-figure .figure=${item.line}></zp-figure>`;
+			case 'order':
+				return renderOptions(item.entries);
+			case 'match':
+				return html`<div class="columns"><div>${renderOptions(item.left)}</div><div>${renderOptions(item.right)}</div></div>`;
+			case 'inline-choice':
+				return renderGap(item);
+			case 'explanation':
+				return html`<div class="lines" role="img" aria-label="${item.lines} lines to write on">
+					${Array.from({ length: item.lines }, () => html`<div></div>`)}
+				</div>`;
+			case 'set':
+				return html`${item.parts.map(
+					(part, index) => html`<section aria-label="Part ${index + 1}">
+						<p class="part">Part ${index + 1}</p>
+						${part.stem.map(renderBlock)}${this.renderAnswer(part)}
+					</section>`,
+				)}`;
 		}
 	}
 }
@@ -63,6 +88,14 @@ function renderBlock(block: StemBlock): TemplateResult {
 				<tbody>${block.rows.map((row) => html`<tr>${row.map((cell) => html`<td>${renderRichText(cell)}</td>`)}</tr>`)}</tbody>
 			</table>`;
 	}
+}
+
+function renderGap(item: InlineChoiceItem): TemplateResult {
+	const [before, after] = gapSides(item);
+	return html`<p class="display"><span class="math">${before} <span class="gap" role="img" aria-label="gap"></span> ${after}</span></p>
+		<ol>
+			${item.choices.map(({ id, math }) => html`<li><span class="letter">${id.toUpperCase()}</span><span class="math">${printSigns(math)}</span></li>`)}
+		</ol>`;
 }
 
 function renderOptions(options: readonly Option[]): TemplateResult {

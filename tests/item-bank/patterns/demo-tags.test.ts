@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { optionsOf } from '../../../item-bank/items/asked.ts';
 import { computeKey } from '../../../item-bank/items/key.ts';
 import { findPatternsBehind } from '../../../item-bank/patterns/explain-answer.ts';
 import { findPattern } from '../../../item-bank/patterns/index.ts';
@@ -30,7 +31,7 @@ describe('patterns of the options of the demo bank', () => {
 	test('exist, and stand at wrong options only', () => {
 		for (const { id, item } of entries) {
 			const key = computeKey(item);
-			for (const option of item.kind === 'gridded' ? [] : item.options) {
+			for (const option of optionsOf(item)) {
 				const isKey = key.kind === 'options' && key.options.includes(option.id);
 				expect(isKey, `${id} ${option.id}`).toBe(option.patterns === undefined);
 				for (const pattern of option.patterns ?? [])
@@ -41,7 +42,7 @@ describe('patterns of the options of the demo bank', () => {
 
 	test('lead to the option they stand at, a few wider readings apart', () => {
 		const missed = entries.flatMap(({ id, item }) =>
-			(item.kind === 'gridded' ? [] : item.options).flatMap((option) => {
+			optionsOf(item).flatMap((option) => {
 				const computed: readonly string[] = findPatternsBehind(item, option.id);
 				const tags = option.patterns ?? [];
 				return tags.filter((tag) => !computed.includes(tag)).map((tag) => `${id} ${option.id} ${tag}`);
