@@ -79,7 +79,28 @@ function presentationFeatures(item: Item): readonly DifficultyFeature[] {
 	return [
 		{ name: 'reading', worth: words > 60 ? 1.5 : words > 40 ? 1 : words > 20 ? 0.5 : 0 },
 		{ name: 'the calculation has to be found in a story or table', worth: isWrapped ? 1 : 0 },
-		{ name: 'every right option has to be found', worth: item.kind === 'multiple-choice' ? 1.5 : 0 },
-		{ name: 'no options to choose from', worth: item.kind === 'gridded' ? 0.5 : 0 },
+		{ name: 'the way of answering', worth: kindWorth(item.kind) },
 	];
+}
+
+/** Steps for the way of answering, beside one choice among options. */
+function kindWorth(kind: Item['kind']): number {
+	switch (kind) {
+		case 'choice':
+		case 'point':
+		case 'set':
+			return 0;
+		case 'gridded':
+		case 'inline-choice':
+			return 0.5;
+		case 'order':
+		case 'match':
+			return 1;
+		case 'multiple-choice':
+			return 1.5;
+		case 'explanation':
+			return 2;
+		default:
+			return kind satisfies never;
+	}
 }

@@ -47,7 +47,7 @@ export function measuresOf(items: readonly ItemTraits[], blueprint?: Blueprint):
 		...tally(items, 'cells', (item) => `${item.standard ?? 'no standard'} × ${item.model}`, 2),
 		...tally(items, 'kinds', ({ kind }) => `kind ${kind}`, 2, bands.kinds),
 		...tally(items, 'dok', ({ dok }) => `DOK ${dok}`, 2, bands.dok),
-		...tally(items, 'roles', ({ role }) => role && `story of a ${role}`, 1),
+		...tally(items, 'roles', ({ role }) => role && `context of a ${role}`, 1),
 		...tally(items, 'shapes', ({ shape }) => shape, 1, bands.shapes),
 		...tally(items, 'shapes', (item) => (item.crossesZero ? 'passes zero' : undefined), 1, bands.shapes),
 		...difficultyLevels.map(

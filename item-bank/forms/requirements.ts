@@ -45,7 +45,7 @@ export function requirementsOf(blueprint: Blueprint): readonly Requirement[] {
 			),
 		),
 		...(blueprint.roles ?? []).flatMap((entry, index) =>
-			share(`/roles/${index}`, `whose story asks for a ${entry.role}`, entry, ({ role }) => role === entry.role),
+			share(`/roles/${index}`, `with the context role ${entry.role}`, entry, ({ role }) => role === entry.role),
 		),
 		...(blueprint.shapes ?? []).flatMap((entry, index) =>
 			share(`/shapes/${index}`, `of shape ${entry.shape}`, entry, ({ shape }) => shape === entry.shape),
@@ -97,6 +97,7 @@ export function cellWords(standard: string | undefined, model: string | undefine
 
 /** A range in words: "5", "at least 3", "3 to 5". */
 export function rangeWords({ min, max }: Range): string {
+	if (max === 0) return 'no';
 	if (min === undefined) return `at most ${max}`;
 	if (max === undefined) return `at least ${min}`;
 	return min === max ? String(min) : `${min} to ${max}`;
@@ -105,7 +106,9 @@ export function rangeWords({ min, max }: Range): string {
 /** A requirement as a sentence part: "needs 3 to 5 items on 6.3(D) with counters". */
 export function requirementWords(requirement: Requirement): string {
 	if (requirement.unit === 'mean') return requirement.words;
-	return `needs ${rangeWords(requirement)} ${requirement.words}`;
+	const last = requirement.max ?? requirement.min;
+	const words = last === 1 ? requirement.words.replace(/^(item|point|word)s\b/, '$1') : requirement.words;
+	return `needs ${rangeWords(requirement)} ${words}`;
 }
 
 /** A number with its noun: "1 point", "2 points". */

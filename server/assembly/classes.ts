@@ -9,6 +9,8 @@ export interface ItemClass {
 	/** Any of them: all have these traits as far as the program looks. */
 	readonly traits: ItemTraits;
 	readonly sections: readonly number[];
+	/** For a class without members, which stands for items still to be written: what one of them costs. */
+	readonly price?: number;
 	/** The forced item this class is made of, as its place among the wanted. */
 	readonly wanted?: number;
 }

@@ -49,7 +49,7 @@ export function writeFormProgram(plan: ProgramPlan): FormProgram {
 		classes.forEach((one, index) => {
 			const stock = one.members.length === 0 ? newItems : Math.floor(one.members.length / plan.copies);
 			if (stock === 0) return;
-			const cost = plan.goal === 'fewest-new' && one.members.length === 0 ? 1 : 0;
+			const cost = plan.goal === 'fewest-new' && one.members.length === 0 ? (one.price ?? 1) : 0;
 			for (const section of one.sections) {
 				const column = draft.addColumn(`form ${form + 1}, section ${section + 1}, class ${index + 1}`, 0, stock, cost);
 				picks.push({ column, form, section, class: index });

@@ -10,21 +10,27 @@ export interface ImprovedForms {
 	/** Items beyond what sharing rules allow. */
 	readonly excess: number;
 	readonly unevenness: number;
+	/** Choice items by which the fullest and the emptiest key place of each form differ, summed over the forms. */
+	readonly keySpread: number;
 }
 
 /** How long to improve. */
 export interface ImproveOptions {
 	/** Exchanges tried. */
 	readonly steps: number;
-	/** Exchanges tried before the walk may stop at the goal, so that it leaves where it began. */
+	/** Exchanges tried before the walk may stop at the goal: it looks for other forms as even, with keys better spread. */
 	readonly least: number;
 	/** Unevenness below which no forms can be. */
 	readonly goal: number;
+	/** Whether the last of several equally good forms is to be returned instead of the first. */
+	readonly isOtherWanted?: boolean;
 }
 
 /** What an item too many, or one short, costs against unevenness while the walk lasts. */
 const excessPrice = 6;
 const missedPrice = 5;
+/** What a key too many at one place costs. */
+const spreadPrice = 0.3;
 
 interface Slot {
 	readonly form: number;
@@ -50,9 +56,17 @@ export function improveForms(
 		tally.add(form, item);
 		ledger.add(form, item);
 	}
-	let best = snapshot(slots, tally, ledger);
+	const spreadNow = (): number => keySpread(instance, slots);
+	const take = (): ImprovedForms => ({
+		picked: slots.map((slot) => ({ ...slot })),
+		excess: ledger.excess(),
+		unevenness: tally.unevenness(),
+		keySpread: spreadNow(),
+	});
+	let best = take();
 	const draw = openExchanges(instance, slots, random);
-	const energyNow = (): number => tally.unevenness() + excessPrice * ledger.excess() + missedPrice * tally.missed();
+	const energyNow = (): number =>
+		tally.unevenness() + excessPrice * ledger.excess() + missedPrice * tally.missed() + spreadPrice * spreadNow();
 	let energy = energyNow();
 	for (let step = 0; step < options.steps; step += 1) {
 		if (best.excess === 0 && best.unevenness <= options.goal && step >= options.least) break;
@@ -73,9 +87,13 @@ export function improveForms(
 		}
 		energy = next;
 		if (tally.missed() > 0 || ledger.excess() > best.excess) continue;
-		const now = tally.unevenness();
-		const isBetter = ledger.excess() < best.excess || now < best.unevenness;
-		if (isBetter || (now === best.unevenness && step < options.least)) best = snapshot(slots, tally, ledger);
+		const excess = ledger.excess();
+		const unevenness = tally.unevenness();
+		const isBetter = excess < best.excess || unevenness < best.unevenness;
+		const isAsGood =
+			unevenness === best.unevenness &&
+			(spreadNow() < best.keySpread || (options.isOtherWanted === true && spreadNow() === best.keySpread));
+		if (isBetter || isAsGood) best = take();
 	}
 	return best;
 }
@@ -141,6 +159,13 @@ function wear(instance: Instance, moves: Moves, before: readonly number[]): numb
 	return moves.reduce((sum, [slot], at) => sum + usesOf(slot.item) - usesOf(before[at] ?? slot.item), 0) / 100;
 }
 
-function snapshot(slots: readonly Slot[], tally: FormTally, ledger: GroupLedger): ImprovedForms {
-	return { picked: slots.map((slot) => ({ ...slot })), excess: ledger.excess(), unevenness: tally.unevenness() };
+function keySpread(instance: Instance, slots: readonly Slot[]): number {
+	const counts = Array.from({ length: instance.count }, () => [0, 0, 0, 0]);
+	for (const { traits } of instance.anchors) for (const places of counts) countKey(places, traits.keyPlace);
+	for (const { form, item } of slots) countKey(counts[form] ?? [], instance.items[item]?.traits.keyPlace);
+	return counts.reduce((sum, places) => sum + Math.max(...places) - Math.min(...places), 0);
+}
+
+function countKey(places: number[], place: number | undefined): void {
+	if (place !== undefined && place < 4) places[place] = (places[place] ?? 0) + 1;
 }

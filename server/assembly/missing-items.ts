@@ -40,7 +40,10 @@ export function findMissing(instance: Instance, isFine: boolean, tools: SearchTo
 
 const models: readonly ModelType[] = ['symbols', 'counters', 'number-line', 'story', 'table'];
 
-/** A class without members for every sort of item the blueprint can ask for; those the bank has examples of come first. */
+/** What a new item costs; ten items of the strangest sort cost less than one item more. */
+const newItemPrice = 1000;
+
+/** A class without members for every sort of item the blueprint can ask for; sorts the bank has examples of are cheaper. */
 function newClasses({ blueprint, items }: Instance): readonly ItemClass[] {
 	const admits = sectionTests(blueprint);
 	const inBank = new Set(items.map(({ traits }) => `${traits.standard} ${traits.model} ${traits.kind} ${traits.dok}`));
@@ -77,16 +80,16 @@ function newClasses({ blueprint, items }: Instance): readonly ItemClass[] {
 			}
 		}
 	}
-	const rank = ({ standard, model, kind, dok }: ItemTraits): number =>
-		inBank.has(`${standard} ${model} ${kind} ${dok}`) ? 0 : 1;
+	const strangeness = ({ standard, model, kind, dok }: ItemTraits): number =>
+		(inBank.has(`${standard} ${model} ${kind} ${dok}`) ? 0 : 2) + (kind === 'multiple-choice' ? 1 : 0) + dok - 1;
 	return made
 		.map((traits) => ({
 			traits,
 			members: [],
+			price: newItemPrice + strangeness(traits),
 			sections: admits.flatMap((test, index) => (test(traits) ? [index] : [])),
 		}))
-		.filter(({ sections }) => sections.length > 0)
-		.sort((a, b) => rank(a.traits) - rank(b.traits));
+		.filter(({ sections }) => sections.length > 0);
 }
 
 function newTraits(

@@ -59,7 +59,7 @@ export function searchForms(instance: Instance, tools: SearchTools): SearchResul
 	const fine = instance.rules.length === 0 ? coarse : planOf(instance, classesOf(instance, true), true);
 	const isSmall = fine.classes.length <= smallBank;
 	if (isAlikePossible(instance)) attempt(search, { ...coarse, forms: 1, copies: instance.count }, 'like-for-like');
-	const status = climb(search, isSmall ? fine : coarse);
+	const status = climb(search, isSmall ? fine : coarse, coarse);
 	if (status === 'infeasible') {
 		// Where ranges alone conflict, that is the plainer reason.
 		const isFine =
@@ -67,20 +67,23 @@ export function searchForms(instance: Instance, tools: SearchTools): SearchResul
 		return { kind: 'none', isFine, nodes: search.nodes };
 	}
 	const isRuleBound = !isKept(search) || status === 'optimal';
-	if (!isSmall && isRuleBound && climb(search, fine) === 'infeasible') {
+	if (!isSmall && isRuleBound && climb(search, fine, fine) === 'infeasible') {
 		return { kind: 'none', isFine: true, nodes: search.nodes };
 	}
 	return finish(search);
 }
 
 /** Steps 2 to 4 at one grain, ending early when the best forms are proved to be. Says what became of the last program. */
-function climb(search: Search, plan: ProgramPlan): Solution['status'] {
+function climb(search: Search, plan: ProgramPlan, coarse: ProgramPlan): Solution['status'] {
 	const { instance } = search;
 	const method = plan.keepsRules ? 'items' : 'classes';
 	if (isSettled(search)) return 'optimal';
 	if (instance.count > 1 || instance.like !== undefined) {
-		if (attempt(search, { ...plan, goal: 'even' }, method) === 'infeasible') search.bound = Math.max(1, search.bound);
-		if (isSettled(search)) return 'optimal';
+		for (const one of plan === coarse ? [plan] : [coarse, plan]) {
+			const even = search.bound === 0 ? attempt(search, { ...one, goal: 'even' }, method) : undefined;
+			if (even === 'infeasible') search.bound = 1;
+			if (isSettled(search)) return 'optimal';
+		}
 		if (!isKept(search) && attempt(search, { ...plan, goal: 'any' }, method) === 'infeasible') return 'infeasible';
 		if (isSettled(search)) return 'optimal';
 	}
@@ -142,10 +145,17 @@ function finish(search: Search): SearchResult {
 	if (!best || best.excess > 0) return { kind: 'undecided', nodes };
 	const { method, unevenness } = best;
 	tell(search, 'choosing', nodes);
-	let arrangement = arrangeItems(instance, best.picked, random);
+	// Among forms as even, those with keys spread over the options; then, while an order rule is not kept, others again.
+	const polished = improveForms(instance, best.picked, random, {
+		steps: improvingSteps / 4,
+		least: improvingSteps / 4,
+		goal: unevenness,
+	});
+	const chosen = polished.excess > 0 || polished.unevenness > unevenness ? best : polished;
+	let arrangement = arrangeItems(instance, chosen.picked, random);
 	for (let round = 1; round < orderings && arrangement.breaches > 0; round += 1) {
-		const options = { steps: improvingSteps / 6, least: 300 * round, goal: unevenness };
-		const other = improveForms(instance, best.picked, random, options);
+		const options = { steps: improvingSteps / 6, least: 300 * round, goal: unevenness, isOtherWanted: true };
+		const other = improveForms(instance, chosen.picked, random, options);
 		if (other.excess > 0 || other.unevenness > unevenness) continue;
 		const next = arrangeItems(instance, other.picked, random);
 		if (next.breaches < arrangement.breaches) arrangement = next;
