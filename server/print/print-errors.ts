@@ -2,6 +2,7 @@
 export type PrintInputCode =
 	| 'print-form-empty'
 	| 'print-item-missing'
+	| 'print-kind-unsupported'
 	| 'print-student-empty'
 	| 'print-student-repeated'
 	| 'print-student-spelling';

@@ -98,7 +98,7 @@ function layGridExample(profile: GridProfile, style: BookletStyle, width: number
 		exampleValues(profile).map((value) => layFilledGrid(value, profile, style)),
 		fromMm(style.large ? 10 : 7),
 	);
-	const isBelow = width - examples.width < width * 0.4;
+	const isBelow = width - examples.width < width * 0.5;
 	const rulesWidth = isBelow ? width : width - examples.width - fromMm(8);
 	const list = layList(gridRules(profile), { width: rulesWidth, type }, 'numbers');
 	return isBelow ? stack([list, examples], type.text) : beside([examples, list], fromMm(8));

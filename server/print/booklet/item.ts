@@ -68,7 +68,11 @@ function layContent(place: PlacedItem, room: ItemRoom, places: AnswerPlaces | un
 	const gap = room.style.type.item * 0.5;
 	const tall = item.stem.findIndex((block) => block.kind === 'figure' && isTall(block.figure, room));
 	if (tall >= 0) return layBesideTall(place, room, places, tall, gap);
-	return stack([...item.stem.map((block) => layStemBlock(block, room)), ...layAnswer(place, room, places)], gap);
+	const boxes = [...item.stem.map((block) => layStemBlock(block, room)), ...layAnswer(place, room, places)];
+	const [first] = item.stem;
+	// A wide figure at the very top would run into the number of the item.
+	const isCrowded = first?.kind === 'figure' && figureSize(first.figure).width * room.style.type.figure > room.width;
+	return pad(stack(boxes, gap), { top: isCrowded ? room.style.type.item : 0 });
 }
 
 function isTall(figure: Parameters<typeof figureSize>[0], room: ItemRoom): boolean {

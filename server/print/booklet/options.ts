@@ -38,7 +38,7 @@ function layOption(option: Option, room: ItemRoom, label: OptionLabel | undefine
 	const letter = label ? label(option) : layLetter(option.id, room);
 	const { content } = option;
 	// A figure that leaves no room for the letter beside it stands below it.
-	const isBelow = content.kind === 'figure' && figureSize(content.figure).width > room.width - indent;
+	const isBelow = content.kind === 'figure' && figureSize(content.figure).width * type.figure > room.width - indent;
 	const [left, top] = isBelow ? [0, letter.height] : [indent, 0];
 	const body = layContent(content, { ...room, width: room.width - left, figureWidth: room.figureWidth - left });
 	return {

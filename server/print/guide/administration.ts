@@ -1,3 +1,4 @@
+import { describeFigure } from '../../../item-bank/figures/describe-figure.ts';
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
 import { gridRules } from '../grid-rules.ts';
@@ -5,7 +6,7 @@ import { type Box, pad, wrap } from '../page/box.ts';
 import { black, type Mark, type Page } from '../page/marks.ts';
 import { dealBoxes, drawFoot, type FlowBox, makePage, placeBoxes } from '../page/page-boxes.ts';
 import { type PaperName, pageFrame } from '../page/paper.ts';
-import { layHeading, layList, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
+import { layEntry, layHeading, layList, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
 import { layText } from '../page/text.ts';
 import type { PlacedItem } from '../placed-items.ts';
 import { guideType } from './key.ts';
@@ -39,6 +40,7 @@ export function layAdministration(order: AdministrationOrder): readonly Page[] {
 		...script(order, room),
 		...rules(order, room),
 		...lists(order, room),
+		...figures(order, room),
 	];
 	const pages = dealBoxes(boxes, frame.bottom - frame.top, 5);
 	const left = `${form.id}, version ${form.version} · confidential`;
@@ -116,7 +118,7 @@ function rules({ placed }: AdministrationOrder, room: ProseRoom): readonly FlowB
 		'Large print, more time, breaks, a separate or quiet place, a marker or ruler under the line, a scribe who writes what is said.',
 		'Reading items aloud, when numbers are read as written: “negative five” for `-5`, “minus” for the operation.',
 		...(hasFigures
-			? ['Describing a figure with its text description in this set, which names what is drawn and no result.']
+			? ['Describing a figure in the words at the end of this paper, which name what is drawn and no result.']
 			: []),
 		'Explaining a word that is not about mathematics.',
 	];
@@ -179,6 +181,27 @@ function lists({ students }: AdministrationOrder, room: ProseRoom): readonly Flo
 		{ box: layForm(['Student code', 'Date', 'Done'], lines(6), room) },
 		layHeading('What happened', room),
 		{ box: layForm(['Student code', 'Support given, interruption, anything unusual'], lines(4), room) },
+	];
+}
+
+/** Every figure in words, to be read aloud where a student needs it. */
+function figures({ placed }: AdministrationOrder, room: ProseRoom): readonly FlowBox[] {
+	const entries = placed.flatMap(({ record: { item }, position }) => [
+		...item.stem.flatMap((block) =>
+			block.kind === 'figure' ? [{ label: String(position), text: describeFigure(block.figure) }] : [],
+		),
+		...(item.kind === 'gridded' ? [] : item.options).flatMap(({ id, content }) =>
+			content.kind === 'figure'
+				? [{ label: `${position} ${id.toUpperCase()}`, text: describeFigure(content.figure) }]
+				: [],
+		),
+	]);
+	if (entries.length === 0) return [];
+	return [
+		layHeading('Figures in words', room),
+		...entries.map(({ label, text }) => ({
+			box: wrap(layEntry({ text: label, font: 'sans-bold' }, [{ text, font: 'sans' }], room, 34), { tag: 'L' }),
+		})),
 	];
 }
 

@@ -6,7 +6,7 @@ import { type Block, grey, type Mark, type Page } from '../page/marks.ts';
 import { dealBoxes, drawFoot, type FlowBox, makePage, placeBoxes } from '../page/page-boxes.ts';
 import { type PaperName, pageFrame, standardType, type TypeScale } from '../page/paper.ts';
 import { layEntry, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
-import { layText, type Span } from '../page/text.ts';
+import { layText, richSpans, type Span } from '../page/text.ts';
 import type { PlacedItem } from '../placed-items.ts';
 import { type WorkedItem, workItem } from './worked-item.ts';
 
@@ -164,18 +164,19 @@ function layWorkedItem(place: PlacedItem, worked: WorkedItem | undefined, room: 
 	const heading = layText(
 		[
 			{ text: `${place.position}`, font: 'sans-bold' },
-			{ text: `   Key `, font: 'sans' },
+			{ text: ' · key ', font: 'sans' },
 			{ text: worked.key, font: 'sans-bold' },
-			{ text: `   ${item.name} · ${points} · DOK ${item.dok} · ${id} v${version}`, font: 'sans' },
+			{ text: ` · ${printName(item.name)} · ${points} · DOK ${item.dok} · ${id} v${version}`, font: 'sans' },
 		],
 		width,
 		linesOf(type, type.heading),
 	);
-	const lines = worked.lines.map((line, index) => layWorkedLine(line, index === 0, room));
+	const lines = worked.lines.map((line) => layWorkedLine(line, room));
 	const reason = worked.reason === undefined ? [] : [layParagraph(worked.reason, room).box];
-	const wrong = worked.wrong.map(({ answer, spoken, sentence }) => {
+	const wrong = worked.wrong.map(({ answer, spoken, says, sentence }) => {
 		const label: Span = { text: answer, font: 'serif-bold', ...(spoken === undefined ? {} : { spoken }) };
-		return layEntry(label, [{ text: sentence, font: 'sans' }], { ...room, width: width - 16 }, 46);
+		const said = says === undefined ? [] : [...richSpans(says, 'serif'), { text: '  ·  ', font: 'sans' } as const];
+		return layEntry(label, [...said, { text: sentence, font: 'sans' }], { ...room, width: width - 16 }, 34);
 	});
 	const list = wrong.length === 0 ? [] : [pad(wrap(stack(wrong, 2), { tag: 'L' }), { left: 16, top: 3 })];
 	return wrap(pad(stack([wrap(heading, { tag: 'H3' }), ...lines, ...reason, ...list], 2), { bottom: 5 }), {
@@ -183,16 +184,22 @@ function layWorkedItem(place: PlacedItem, worked: WorkedItem | undefined, room: 
 	});
 }
 
-function layWorkedLine(line: WorkedItem['lines'][number], isFirst: boolean, { width, type }: ProseRoom): Box {
+/** A line of mathematics, and beside it what was done. */
+function layWorkedLine(line: WorkedItem['lines'][number], { width, type }: ProseRoom): Box {
 	const style = linesOf(type, type.item);
 	const left = width * 0.4;
-	const math: Span = { text: isFirst ? line.line : `= ${line.line}`, font: 'serif', spoken: line.spoken };
+	const math: Span = { text: line.isStart ? line.line : `= ${line.line}`, font: 'serif', spoken: line.spoken };
 	const formula = layText([math], left - 24, style);
 	const note = layText([{ text: line.note, font: 'sans' }], width - left - 16, linesOf(type, type.text));
 	const box: Box = {
 		width,
 		height: Math.max(formula.height, note.height),
-		place: (x, y) => [...formula.place(x + (isFirst ? 16 : 24), y), ...note.place(x + left + 16, y + 1)],
+		place: (x, y) => [...formula.place(x + (line.isStart ? 16 : 24), y), ...note.place(x + left + 16, y + 1)],
 	};
 	return wrap(box, { tag: 'P' });
+}
+
+/** Names are plain text typed with hyphens; numbers in them get a true minus. */
+function printName(name: string): string {
+	return name.replace(/ - (?=[\d(|-])/g, ' − ').replace(/(?<![A-Za-z0-9])-(?=\d)/g, '−');
 }

@@ -51,33 +51,28 @@ function drawPage(
 	return {
 		width: fromMm(width),
 		height: fromMm(height),
-		blocks: [...drawHead(context, layout, page, student), { tag: 'Figure', alt, bounds, children: [code] }, ...fields],
-		artifacts: [...drawFiducials(geometry.fiducials), ...drawFoot(context)],
+		blocks: [...drawHead(context, page, student), { tag: 'Figure', alt, bounds, children: [code] }, ...fields],
+		artifacts: [...drawFiducials(geometry.fiducials), ...drawFoot(context, page.page, layout.pages.length)],
 	};
 }
 
-function drawFoot({ geometry, form }: SheetContext): readonly Mark[] {
+function drawFoot({ geometry, form }: SheetContext, page: number, total: number): readonly Mark[] {
 	const measures = measuresFor(geometry.large);
 	const frame = sheetFrame(geometry.paper);
-	const foot = `${form.id}, version ${form.version} · confidential`;
+	const foot = `Page ${page} of ${total} · ${form.id}, version ${form.version} · confidential`;
 	const line = fitLine(foot, 'sans', measures.textSize, geometry.large ? 18 : 7, fromMm(frame.width - 36));
 	const x = (fromMm(frame.width) - textWidth(line.text, 'sans', line.size)) / 2;
 	return [{ kind: 'text', x, y: fromMm(frame.height - 11), font: 'sans', ...line }];
 }
 
-function drawHead(
-	context: SheetContext,
-	layout: SheetLayout,
-	page: SheetPage,
-	student: string | undefined,
-): readonly Block[] {
+function drawHead(context: SheetContext, page: SheetPage, student: string | undefined): readonly Block[] {
 	const { geometry, form } = context;
 	const measures = measuresFor(geometry.large);
 	const frame = sheetFrame(geometry.paper);
 	const left = fromMm(frame.left);
 	const width = fromMm(page.code.x - 5) - left;
 	const top = fitLine(
-		form.form.title,
+		`${form.form.title} · answer sheet`,
 		'sans-bold',
 		measures.titleSize,
 		geometry.large ? 18 : 9,
@@ -88,10 +83,8 @@ function drawHead(
 		children: [{ kind: 'text', x: left, y: fromMm(14), font: 'sans-bold', ...top }],
 	};
 	const style = { size: measures.textSize, leading: measures.textSize * 1.25 };
-	const total = layout.pages.length;
-	const texts = [total > 1 ? `Answer sheet, page ${page.page} of ${total}` : 'Answer sheet', ...instructions(page)];
-	const lines = texts.map((text) => wrap(layText([{ text, font: 'sans' }], width, style), { tag: 'P' }));
-	const below = stack(lines, measures.textSize * 0.25).place(left, fromMm(geometry.large ? 32 : 29));
+	const lines = instructions(page).map((text) => wrap(layText([{ text, font: 'sans' }], width, style), { tag: 'P' }));
+	const below = stack(lines, measures.textSize * 0.25).place(left, fromMm(geometry.large ? 30 : 29));
 	const example = page.fields.some(({ kind }) => kind !== 'student-code') ? [drawExample(geometry)] : [];
 	return [title, drawStudent(student, measures, left, width), ...(below as readonly Block[]), ...example];
 }
