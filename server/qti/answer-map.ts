@@ -1,5 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
+import { invariant } from '../../item-bank/invariant.ts';
 import { computeKey } from '../../item-bank/items/key.ts';
 import type { FormRecord } from '../../item-bank/items/record.ts';
 import { printRichText } from '../../item-bank/markup/rich-text.ts';
@@ -14,45 +15,46 @@ const notice = 'holds keys: keep confidential';
  * The answer map as CSV: one row an item, so that a platform's results can come back. UTF-8 with a byte-order mark, lines
  * end with CR LF. Every row opens with a notice that the file holds keys.
  */
-export async function writeAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): Promise<string> {
-	const widest = Math.max(0, ...placements.map(({ record }) => optionsOf(record.item).length));
+export function writeAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): string {
+	return [...writeAnswerRuns(form, placements)].join('');
+}
+
+/** The answer map in runs of rows, for who has other things to do in between. */
+export function* writeAnswerRuns(form: FormRecord | undefined, placements: readonly Placement[]): Generator<string> {
+	const widest = placements.reduce((most, { record }) => Math.max(most, optionsOf(record.item).length), 0);
 	const letters = Array.from({ length: widest }, (_, index) => optionIdentifier(index));
-	const header = [
-		'notice',
-		'position',
-		'section',
-		'item',
-		'version',
-		'platform item',
-		'title',
-		'kind',
-		'points',
-		'key',
-		'option identifiers',
-		'option ids in the bank',
-		...letters.map((letter) => `text of ${letter}`),
-	];
 	const options = { record_delimiter: 'windows' } as const;
-	const texts = [stringify([header], { ...options, bom: true })];
+	yield stringify([[...columns, ...letters.map((letter) => `text of ${letter}`)]], { ...options, bom: true });
 	for (let from = 0; from < placements.length; from += 100) {
 		const rows = placements.slice(from, from + 100).map((placement) => describeRow(form, placement, letters));
-		texts.push(
-			stringify(
-				rows.map((row) => row.map(guardFormula)),
-				options,
-			),
+		yield stringify(
+			rows.map((row) => row.map(guardFormula)),
+			options,
 		);
-		// Lets the workers of a large export be served in between.
-		await new Promise((resolve) => setImmediate(resolve));
 	}
-	return texts.join('');
 }
+
+const columns: readonly string[] = [
+	'notice',
+	'position',
+	'section',
+	'item',
+	'version',
+	'platform item',
+	'title',
+	'kind',
+	'points',
+	'key',
+	'option identifiers',
+	'option ids in the bank',
+];
 
 function describeRow(form: FormRecord | undefined, placement: Placement, letters: readonly string[]): string[] {
 	const { record, position, section, identifier, title, points } = placement;
 	const { item } = record;
 	const options = optionsOf(item);
 	const key = computeKey(item);
+	invariant(key.kind === 'value' || key.kind === 'options', 'exported items have a number or options as key');
 	const right =
 		key.kind === 'value'
 			? String(key.value)

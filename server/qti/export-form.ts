@@ -1,5 +1,5 @@
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
-import { writeAnswerMap } from './answer-map.ts';
+import { writeAnswerRuns } from './answer-map.ts';
 import { ExportRefusedError } from './export-errors.ts';
 import { packageIdentifier } from './identifiers.ts';
 import { buildPackage } from './package/build-package.ts';
@@ -62,7 +62,7 @@ async function exportPlaced(
 ): Promise<ExportResult> {
 	const published = findPublishedSchema(publishedFolder(options.schemasFolder), options.as);
 	// Worked out while the workers write; what is wrong with an item is theirs to tell.
-	const answers = writeAnswerMap(form, placements).then(
+	const answers = collectAnswerMap(form, placements).then(
 		(text) => ({ text }),
 		(error: unknown) => ({ error }),
 	);
@@ -76,4 +76,14 @@ async function exportPlaced(
 		answerMap: answerMap.text,
 		report: reportExport(form, placements, built.paths, published, options),
 	};
+}
+
+/** Lets the workers of a large export be served between runs of rows. */
+async function collectAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): Promise<string> {
+	const texts: string[] = [];
+	for (const text of writeAnswerRuns(form, placements)) {
+		texts.push(text);
+		await new Promise((resolve) => setImmediate(resolve));
+	}
+	return texts.join('');
 }

@@ -8,6 +8,7 @@ import type { Placement } from '../placement.ts';
 import type { PublishedSchema } from '../validate/published.ts';
 import { validateDocument } from '../validate/validate-document.ts';
 import type { QtiVersion } from '../versions.ts';
+import { KeyTooWideError } from '../write/gridded.ts';
 import type { ImageFormat } from '../write/images.ts';
 import { itemPath, writeItem } from '../write/item.ts';
 import { breakLines } from '../write/lines.ts';
@@ -76,7 +77,12 @@ function writingProblem(error: unknown, placement: Placement): DocumentProblem {
 		const element = error.where.split('/').findLast((step) => !step.startsWith('@'));
 		return { ...at, code: error.code, element, message: error.message };
 	}
-	if (error instanceof ItemKeyError || error instanceof RichTextError || error instanceof ExpressionSyntaxError) {
+	if (
+		error instanceof ItemKeyError ||
+		error instanceof KeyTooWideError ||
+		error instanceof RichTextError ||
+		error instanceof ExpressionSyntaxError
+	) {
 		return { ...at, code: error.code, element: undefined, message: error.message };
 	}
 	throw error;

@@ -60,7 +60,9 @@ function assign(): void {
 }
 
 function startMember(): Member {
-	const member: Member = { worker: new Worker(workerFile('qti/validate/validation-worker')), job: undefined };
+	// No options of the process: some, such as --input-type, stop a worker from starting.
+	const worker = new Worker(workerFile('qti/validate/validation-worker'), { execArgv: [] });
+	const member: Member = { worker, job: undefined };
 	member.worker.on('message', (reply: Reply) => {
 		const { job } = member;
 		member.job = undefined;

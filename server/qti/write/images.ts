@@ -1,4 +1,4 @@
-import type { Item } from '../../../item-bank/types.ts';
+import type { ExportableItem } from '../exportable.ts';
 import { optionIdentifier } from '../identifiers.ts';
 
 /** How figures are put into the package. */
@@ -20,7 +20,7 @@ export function imageReference(stem: string, name: string, format: ImageFormat):
 }
 
 /** Paths of all figures of an item within the package, in document order. */
-export function listImages(item: Item, stem: string, format: ImageFormat): readonly string[] {
+export function listImages(item: ExportableItem, stem: string, format: ImageFormat): readonly string[] {
 	const inStem = item.stem.filter(({ kind }) => kind === 'figure').map((_, index) => stemImage(index + 1));
 	const inOptions =
 		item.kind === 'gridded'

@@ -1,6 +1,7 @@
 import type { FormRecord, ItemRecord, ItemStatus } from '../../../item-bank/items/record.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
-import type { Alignment, Item } from '../../../item-bank/types.ts';
+import type { Alignment } from '../../../item-bank/types.ts';
+import type { ExportableItem } from '../exportable.ts';
 import { packageIdentifier, testIdentifier } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
 import {
@@ -23,7 +24,7 @@ export const manifestPath = 'imsmanifest.xml';
 /** What the manifest says of an item: no stem, no key. */
 export interface ListedItem extends Pick<Placement, 'identifier' | 'title' | 'points' | 'section'> {
 	readonly record: Pick<ItemRecord, 'id' | 'version' | 'status'>;
-	readonly kind: Item['kind'];
+	readonly kind: ExportableItem['kind'];
 	readonly alignments: readonly Alignment[];
 	/** Path within the package. */
 	readonly path: string;
@@ -49,7 +50,7 @@ export function listItem(placement: Placement, format: ImageFormat): ListedItem 
 }
 
 const itemStates: Readonly<Record<ItemStatus, string>> = { draft: 'draft', approved: 'final', retired: 'unavailable' };
-const interactions: Readonly<Record<Item['kind'], string>> = {
+const interactions: Readonly<Record<ExportableItem['kind'], string>> = {
 	choice: 'choiceInteraction',
 	'multiple-choice': 'choiceInteraction',
 	gridded: 'textEntryInteraction',

@@ -85,10 +85,11 @@ function escapeText(text: string, lost: RegExp): string | undefined {
 }
 
 function openBook(root: MarkupElement): ShapeBook {
-	const declared = Object.entries(root.attributes).filter(([name]) => isDeclaration(name));
-	const key = `${root.name} ${declared.join(' ')}`;
+	let key = root.name;
+	for (const name in root.attributes) if (isDeclaration(name)) key += ` ${name}=${root.attributes[name]}`;
 	const known = books.get(key);
 	if (known) return known;
+	const declared = Object.entries(root.attributes).filter(([name]) => isDeclaration(name));
 	const book = { declarations: Object.fromEntries(declared), shapes: new Map<string, TagShape>() };
 	books.set(key, book);
 	return book;

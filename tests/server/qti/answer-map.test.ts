@@ -4,8 +4,8 @@ import { writeAnswerMap } from '../../../server/qti/answer-map.ts';
 import { placeForm, placeItems } from '../../../server/qti/placement.ts';
 import { sampleForm, sampleItems } from './sample-form.ts';
 
-test('the answer map names position, item, version, platform identifier, options and key, and warns in every row', async () => {
-	const lines = (await writeAnswerMap(sampleForm, placeForm(sampleForm, sampleItems))).split('\r\n');
+test('the answer map names position, item, version, platform identifier, options and key, and warns in every row', () => {
+	const lines = writeAnswerMap(sampleForm, placeForm(sampleForm, sampleItems)).split('\r\n');
 	expect(lines[0]).toBe(
 		'\ufeffnotice,position,section,item,version,platform item,title,kind,points,key,option identifiers,option ids in the bank,text of A,text of B,text of C,text of D',
 	);
@@ -30,18 +30,18 @@ test.each([
 	['-5', '-5'],
 	['+5', '+5'],
 	['−5', '−5'],
-])('a text %j is written as %j, so that no spreadsheet runs it and numbers stay numbers', async (text, written) => {
+])('a text %j is written as %j, so that no spreadsheet runs it and numbers stay numbers', (text, written) => {
 	const [first] = sampleItems;
 	if (first?.item.kind !== 'choice') throw new Error('no choice item');
 	const options = first.item.options.map((option, index) =>
 		index === 1 ? { ...option, content: { kind: 'text' as const, text, worth: '-3' } } : option,
 	);
 	const record: ItemRecord = { ...first, item: { ...first.item, options } };
-	const [, row = ''] = (await writeAnswerMap(undefined, placeItems([record]))).split('\r\n');
+	const [, row = ''] = writeAnswerMap(undefined, placeItems([record])).split('\r\n');
 	expect(row.split(',')[13]).toBe(written);
 });
 
-test('texts with commas, quotes and line ends stay one cell', async () => {
+test('texts with commas, quotes and line ends stay one cell', () => {
 	const form = {
 		...sampleForm,
 		form: {
@@ -49,5 +49,5 @@ test('texts with commas, quotes and line ends stay one cell', async () => {
 			sections: sampleForm.form.sections.map((section) => ({ ...section, title: 'a, "b"\nc' })),
 		},
 	};
-	expect(await writeAnswerMap(form, placeForm(form, sampleItems))).toContain(',"a, ""b""\nc",');
+	expect(writeAnswerMap(form, placeForm(form, sampleItems))).toContain(',"a, ""b""\nc",');
 });

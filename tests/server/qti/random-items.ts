@@ -5,7 +5,8 @@ import { figureFor } from '../../../item-bank/figures/figure-for.ts';
 import type { FormRecord, ItemRecord } from '../../../item-bank/items/record.ts';
 import { gridProfiles } from '../../../item-bank/responses/grid-profiles.ts';
 import { frameworks } from '../../../item-bank/standards/frameworks.ts';
-import type { Alignment, Figure, Item, Option, OptionContent, StemBlock } from '../../../item-bank/types.ts';
+import type { Alignment, Figure, Option, OptionContent, StemBlock } from '../../../item-bank/types.ts';
+import type { ExportableItem, ExportableRecord } from '../../../server/qti/exportable.ts';
 
 /** Draws whole numbers and choices from a seed; the same seed, the same draws (mulberry32). */
 export interface Draw {
@@ -33,10 +34,10 @@ export function drawFrom(seed: number): Draw {
 }
 
 /** Distinct random items of every kind, with figures, tables, rich text and alignments; the same seed, the same items. */
-export function randomItems(count: number, seed: number): readonly ItemRecord[] {
+export function randomItems(count: number, seed: number): readonly ExportableRecord[] {
 	const draw = drawFrom(seed);
 	const seen = new Set<string>();
-	const records: ItemRecord[] = [];
+	const records: ExportableRecord[] = [];
 	while (records.length < count) {
 		const item = randomItem(draw);
 		const text = JSON.stringify([item.stem, 'options' in item ? item.options : item.expression]);
@@ -74,7 +75,7 @@ const hardTexts = [
 	'&amp; &#45; &lt;',
 ];
 
-function randomItem(draw: Draw): Item {
+function randomItem(draw: Draw): ExportableItem {
 	const kind = draw.whole(0, 9);
 	if (kind < 3) return randomGridded(draw);
 	if (kind < 5) return randomMultipleChoice(draw);
@@ -83,7 +84,7 @@ function randomItem(draw: Draw): Item {
 	return randomChoice(draw);
 }
 
-function common(draw: Draw, answerIn: Item['answerIn']) {
+function common(draw: Draw, answerIn: ExportableItem['answerIn']) {
 	const alignments: Alignment[] = Array.from({ length: draw.whole(1, 3) }, (_, index) => {
 		const framework = draw.pick(frameworks);
 		const { code, grade } = draw.pick(framework.standards);
@@ -194,7 +195,7 @@ function shuffle<T>(draw: Draw, list: readonly T[]): readonly T[] {
 		.map(({ value }) => value);
 }
 
-function randomChoice(draw: Draw): Item {
+function randomChoice(draw: Draw): ExportableItem {
 	const { text, value } = randomExpression(draw);
 	const options = randomValues(draw, value, draw.whole(2, 6)).map(numberOption);
 	if (draw.chance(0.3)) {
@@ -229,7 +230,7 @@ function randomChoice(draw: Draw): Item {
 	};
 }
 
-function randomMultipleChoice(draw: Draw): Item {
+function randomMultipleChoice(draw: Draw): ExportableItem {
 	const truths = Array.from({ length: draw.whole(3, 6) }, (_, index) =>
 		index === 0 ? true : index === 1 ? false : draw.chance(0.5),
 	);
@@ -253,7 +254,7 @@ function randomSum(draw: Draw): string {
 }
 
 /** Figures as options: one shows the expression. */
-function randomShows(draw: Draw): Item | undefined {
+function randomShows(draw: Draw): ExportableItem | undefined {
 	const sums = new Set<string>();
 	while (sums.size < 3) sums.add(randomSum(draw));
 	const [right = '', ...wrong] = sums;
@@ -273,7 +274,7 @@ function randomShows(draw: Draw): Item | undefined {
 }
 
 /** A figure in the stem: one option is what it shows. */
-function randomShown(draw: Draw): Item | undefined {
+function randomShown(draw: Draw): ExportableItem | undefined {
 	const sums = new Set<string>();
 	while (sums.size < 4) sums.add(randomSum(draw));
 	const [right = '', ...wrong] = sums;
@@ -295,7 +296,7 @@ function randomShown(draw: Draw): Item | undefined {
 	};
 }
 
-function randomGridded(draw: Draw): Item {
+function randomGridded(draw: Draw): ExportableItem {
 	const { text } = randomExpression(draw);
 	const unit = draw.chance(0.4) ? { unit: draw.pick(['metres', '°C', 'dollars & cents']) } : {};
 	return {
