@@ -134,6 +134,10 @@ export type FormList = readonly FormSummary[];
 export type FrameworkList = readonly FrameworkEntry[];
 export type SinglePartKey = OptionsKey | ValueKey | OrderKey | PairsKey | RubricKey;
 /**
+ * Every error pattern: one wrong idea each.
+ */
+export type PatternList = readonly PatternEntry[];
+/**
  * What a student did with one item.
  */
 export type ItemResponse =
@@ -148,6 +152,28 @@ export type ItemResponse =
 export type PartResponse =
 	ChoiceResponse | GridResponse | EntryResponse | PointResponse | OrderResponse | MatchResponse | ExplanationResponse;
 
+/**
+ * What an answer to an item is consistent with. One answer never shows which idea a student followed.
+ */
+export interface AnswerExplanation {
+	readonly isRight: boolean;
+	/**
+	 * Patterns that each lead to the answer alone; this item does not tell them apart.
+	 */
+	readonly patterns: readonly string[];
+	/**
+	 * Those among them that no item of the same kind tells apart.
+	 */
+	readonly inseparable: readonly (readonly string[])[];
+	/**
+	 * Weaker: two patterns that lead there only together.
+	 */
+	readonly pairs: readonly (readonly string[])[];
+	/**
+	 * The same in sentences.
+	 */
+	readonly lines: readonly string[];
+}
 /**
  * Where everything stands that is read from answer sheets or from booklets with answer places: millimetres from the top left corner of the page, x to the right and y down. Every place of a bubble is its centre.
  */
@@ -1507,6 +1533,15 @@ export interface ItemRevision {
 export interface ItemSaved {
 	readonly record: ItemEntry;
 	readonly problems: ProblemList;
+}
+export interface PatternEntry {
+	readonly id: string;
+	readonly name: string;
+	/**
+	 * For a teacher; begins with: Consistent with.
+	 */
+	readonly sentence: string;
+	readonly source: string;
 }
 /**
  * How to print a form: booklet, answer sheets with their geometry, key with worked steps, administration sheet, work pages.

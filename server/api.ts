@@ -1,4 +1,5 @@
 import type {
+	AnswerExplanation,
 	ExportOrder,
 	Figure,
 	FigureDrawing,
@@ -21,6 +22,7 @@ import type {
 	ItemQuery,
 	ItemRevision,
 	ItemSaved,
+	PatternList,
 	Supply,
 	VersionChoice,
 } from '../item-bank/types.ts';
@@ -57,6 +59,11 @@ export interface Api {
 	readonly 'GET /api/items/{id}/history': { readonly answer: ItemHistory };
 	readonly 'POST /api/items/{id}/approve': { readonly body: VersionChoice; readonly answer: ItemEntry };
 	readonly 'POST /api/items/{id}/retire': { readonly body: VersionChoice; readonly answer: ItemEntry };
+	readonly 'GET /api/items/{id}/explanation': {
+		readonly query: VersionQuery & { readonly answer: string };
+		readonly answer: AnswerExplanation;
+	};
+	readonly 'GET /api/patterns': { readonly answer: PatternList };
 	readonly 'GET /api/standards': { readonly answer: FrameworkList };
 	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
 	readonly 'GET /api/forms': { readonly answer: FormList };

@@ -14,6 +14,7 @@ import { addGroupRoutes } from './routes/groups.ts';
 import { addHealthRoutes } from './routes/health.ts';
 import { addItemRoutes } from './routes/items.ts';
 import { addOpenApiRoutes } from './routes/open-api.ts';
+import { addPatternRoutes } from './routes/patterns.ts';
 import { addStandardRoutes } from './routes/standards.ts';
 import { describeErrors } from './shape-problems.ts';
 import type { Store } from './store/open-store.ts';
@@ -66,6 +67,7 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	addGroupRoutes(app, options.store);
 	addFigureRoutes(app);
 	addGridProfileRoutes(app);
+	addPatternRoutes(app, options.store);
 	addOpenApiRoutes(app, routes);
 	addPages(app, options.webFolder ?? join(projectRoot, 'dist/web'), routes);
 	return app;

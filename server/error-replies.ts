@@ -24,6 +24,9 @@ const statuses: Readonly<Record<string, number>> = {
 	'export-item-missing': 422,
 	'export-item-repeated': 422,
 	'export-cancelled': 503,
+	'answer-unreadable': 400,
+	'option-unknown': 400,
+	'item-without-key': 422,
 };
 
 /** What fastify itself refuses, in our words. */

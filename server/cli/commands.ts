@@ -3,6 +3,7 @@ import { exportCommand } from './export-command.ts';
 import { formsCommand } from './forms-command.ts';
 import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
+import { patternsCommand } from './patterns-command.ts';
 import { serveCommand } from './serve-command.ts';
 import { backupCommand, demoCommand, restoreCommand } from './storage-commands.ts';
 import { validateCommand } from './validate-command.ts';
@@ -26,6 +27,7 @@ export const commands: readonly Command[] = [
 	itemsCommand,
 	formsCommand,
 	groupsCommand,
+	patternsCommand,
 	exportCommand,
 	validateCommand,
 	backupCommand,

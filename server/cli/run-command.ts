@@ -64,7 +64,12 @@ export async function runCommand(words: readonly string[], world: World): Promis
 }
 
 function findCommand(words: readonly string[]): Command {
-	const { positionals } = parseArgs({ args: [...words], allowPositionals: true, strict: false, options: everywhere });
+	const { positionals } = parseArgs({
+		args: joinNumbers(words),
+		allowPositionals: true,
+		strict: false,
+		options: everywhere,
+	});
 	const [name] = positionals;
 	const command = commands.find((each) => each.name === (name ?? 'help'));
 	if (command) return command;
@@ -83,7 +88,12 @@ function readOptions(
 	]);
 	const options = { ...everywhere, ...Object.fromEntries(own) };
 	try {
-		const { values, positionals } = parseArgs({ args: [...words], allowPositionals: true, strict: true, options });
+		const { values, positionals } = parseArgs({
+			args: joinNumbers(words),
+			allowPositionals: true,
+			strict: true,
+			options,
+		});
 		return { options: values, positionals: positionals.slice(1) };
 	} catch (error) {
 		if (!(error instanceof TypeError && 'code' in error)) throw error;
@@ -97,6 +107,16 @@ function readOptions(
 				: (error.message.split('\n')[0] ?? ''),
 		);
 	}
+}
+
+/** Lets "--answer -5" stand for "--answer=-5": a negative number is never an option. */
+function joinNumbers(words: readonly string[]): string[] {
+	return words.flatMap((word, index) => {
+		const next = words[index + 1];
+		if (/^--[a-z]/.test(word) && next !== undefined && /^-\d+$/.test(next)) return [`${word}=${next}`];
+		const before = words[index - 1];
+		return before !== undefined && /^--[a-z]/.test(before) && /^-\d+$/.test(word) ? [] : [word];
+	});
 }
 
 function ownOptions(command: Command, options: OptionValues): OptionValues {

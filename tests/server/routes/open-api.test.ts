@@ -14,6 +14,8 @@ const contract: Readonly<Record<keyof Api, true>> = {
 	'GET /api/items/{id}/history': true,
 	'POST /api/items/{id}/approve': true,
 	'POST /api/items/{id}/retire': true,
+	'GET /api/items/{id}/explanation': true,
+	'GET /api/patterns': true,
 	'GET /api/standards': true,
 	'GET /api/standards/{framework}/{edition}': true,
 	'GET /api/forms': true,
