@@ -1,37 +1,13 @@
 import { evaluate } from '../../../item-bank/expression/evaluate.ts';
 import { parseExpression } from '../../../item-bank/expression/parse.ts';
-import { checkFigure } from '../../../item-bank/figures/check-figure.ts';
 import { figureFor } from '../../../item-bank/figures/figure-for.ts';
 import type { FormRecord, ItemRecord } from '../../../item-bank/items/record.ts';
 import { gridProfiles } from '../../../item-bank/responses/grid-profiles.ts';
 import { frameworks } from '../../../item-bank/standards/frameworks.ts';
-import type { Alignment, Figure, Option, OptionContent, StemBlock } from '../../../item-bank/types.ts';
+import type { Alignment, Option, OptionContent, StemBlock } from '../../../item-bank/types.ts';
 import type { ExportableItem, ExportableRecord } from '../../../server/qti/exportable.ts';
-
-/** Draws whole numbers and choices from a seed; the same seed, the same draws (mulberry32). */
-export interface Draw {
-	/** A whole number from low to high, both possible. */
-	readonly whole: (low: number, high: number) => number;
-	readonly pick: <T>(from: readonly T[]) => T;
-	readonly chance: (share: number) => boolean;
-}
-
-export function drawFrom(seed: number): Draw {
-	let state = seed >>> 0;
-	const next = (): number => {
-		state = (state + 0x6d2b79f5) >>> 0;
-		let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-		mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-		return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-	};
-	const whole = (low: number, high: number): number => low + Math.floor(next() * (high - low + 1));
-	const pick = <T>(from: readonly T[]): T => {
-		const drawn = from[whole(0, from.length - 1)];
-		if (drawn === undefined) throw new Error('nothing to pick from');
-		return drawn;
-	};
-	return { whole, pick, chance: (share) => next() < share };
-}
+import { type Draw, drawFrom } from './random-draw.ts';
+import { randomFigure } from './random-figures.ts';
 
 /** Distinct random items of every kind, with figures, tables, rich text and alignments; the same seed, the same items. */
 export function randomItems(count: number, seed: number): readonly ExportableRecord[] {
@@ -128,53 +104,6 @@ function randomTable(draw: Draw): StemBlock {
 	const header = Array.from({ length: width }, (_, index) => `Day ${index + 1}`);
 	const rows = Array.from({ length: draw.whole(1, 4) }, cells);
 	return draw.chance(0.5) ? { kind: 'table', caption: 'Tide <gauge>', header, rows } : { kind: 'table', header, rows };
-}
-
-/** A figure that can be drawn. */
-export function randomFigure(draw: Draw): Figure {
-	for (;;) {
-		const figure = draw.pick([randomCounters, randomGroups, randomLine, randomPoints])(draw);
-		if (checkFigure(figure).length === 0) return figure;
-	}
-}
-
-function randomCounters(draw: Draw): Figure {
-	const plus = draw.whole(0, 12);
-	const minus = draw.whole(0, 12);
-	const ringed = draw.chance(0.4) ? { ringedPairs: draw.whole(0, Math.min(plus, minus)) } : {};
-	const removed = draw.chance(0.3)
-		? { removed: { sign: draw.pick(['plus', 'minus'] as const), count: draw.whole(1, 4) } }
-		: {};
-	return { kind: 'counters', plus, minus, ...ringed, ...removed };
-}
-
-function randomGroups(draw: Draw): Figure {
-	return {
-		kind: 'counter-groups',
-		groups: draw.whole(1, 6),
-		each: draw.whole(1, 6),
-		sign: draw.pick(['plus', 'minus'] as const),
-	};
-}
-
-function randomLine(draw: Draw): Figure {
-	const arrows = [draw.whole(-9, 9) || 3, draw.whole(-9, 9) || -2];
-	const orientation = draw.pick(['horizontal', 'vertical'] as const);
-	return { kind: 'number-line', orientation, start: draw.whole(-8, 8), arrows, arrowLabels: draw.chance(0.5) };
-}
-
-function randomPoints(draw: Draw): Figure {
-	const at = [draw.whole(-10, -1), draw.whole(0, 10)];
-	const points = at.map((value, index) => ({ at: value, label: 'AB'.charAt(index) }));
-	return {
-		kind: 'number-line',
-		orientation: 'horizontal',
-		from: -10,
-		to: 10,
-		tickEvery: 1,
-		labels: 'ends-and-zero',
-		points,
-	};
 }
 
 function numberOption(value: number, index: number): Option {

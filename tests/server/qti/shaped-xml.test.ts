@@ -8,7 +8,9 @@ import { listItem, writeManifest } from '../../../server/qti/write/manifest.ts';
 import { writeShapedXml } from '../../../server/qti/write/shaped-xml.ts';
 import { writeTest } from '../../../server/qti/write/test.ts';
 import { writeXml } from '../../../server/xml.ts';
-import { drawFrom, randomFigure, randomForm, randomItems } from './random-items.ts';
+import { drawFrom } from './random-draw.ts';
+import { randomFigure } from './random-figures.ts';
+import { randomForm, randomItems } from './random-items.ts';
 
 function expectSame(root: MarkupElement): void {
 	expect(writeShapedXml(root)).toBe(writeXml(root));

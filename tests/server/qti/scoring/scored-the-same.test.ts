@@ -8,7 +8,8 @@ import type { QtiVersion } from '../../../../server/qti/versions.ts';
 import { writeItem } from '../../../../server/qti/write/item.ts';
 import { writeXml } from '../../../../server/xml.ts';
 import { pairResponses } from '../platform-responses.ts';
-import { drawFrom, randomForm, randomItems } from '../random-items.ts';
+import { drawFrom } from '../random-draw.ts';
+import { randomForm, randomItems } from '../random-items.ts';
 import { fileOf, unpack } from '../unpacked.ts';
 
 const versions: readonly QtiVersion[] = ['qti-2.1', 'qti-2.2'];
