@@ -52,6 +52,13 @@ describe('choosing distractors', () => {
 		expect(choose('-3 + (-8)', 3, { wanted: 3 }).keyPosition).toBe(0);
 	});
 
+	test('does not leave the key as the only negative number where another set hides it', () => {
+		// Among all sets of two, 15 and 49 separate most, but with them −23 would be the only negative number.
+		const values = valuesOf(choose('13 + (-17) + (-19)', 2));
+		expect(values).toContain(-23);
+		expect(negatives(values)).toBeGreaterThan(1);
+	});
+
 	test('offers fewer options and says why, rather than numbers that mean nothing', () => {
 		const product = choose('6 × (-7)');
 		expect(valuesOf(product)).toEqual([-42, -1, 42]);

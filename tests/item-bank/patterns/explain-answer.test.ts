@@ -57,6 +57,11 @@ describe('explaining a wrong answer', () => {
 		expect(explain('-2 - 3 + (-4)', 5).pairs).toContainEqual(['operation-changed-sign-kept', 'direction-by-operation']);
 	});
 
+	test('names a pair once, also where either idea may come first', () => {
+		const named = explain('-2 - 3 + (-4)', 5).pairs.map((pair) => [...pair].sort().join(' '));
+		expect(new Set(named).size).toBe(named.length);
+	});
+
 	test('has nothing to say of a right answer, and no pattern for a number that none leads to', () => {
 		expect(explain('3 - 8', -5)).toEqual({ isRight: true, patterns: [], inseparable: [], pairs: [] });
 		expect(explain('3 - 8', 777)).toEqual({ isRight: false, patterns: [], inseparable: [], pairs: [] });

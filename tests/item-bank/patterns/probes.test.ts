@@ -100,6 +100,27 @@ describe('finding probes', () => {
 		}
 	});
 
+	test('finds fewer than taking the most separating item again and again', () => {
+		// Taken greedily, four items are needed here; three are enough (our own enumeration).
+		const ids: readonly PatternId[] = [
+			'second-minus-lost',
+			'signs-dropped',
+			'operation-changed-sign-kept',
+			'wall-at-zero',
+			'start-tick-counted',
+			'product-rule-in-sum',
+			'sizes-subtracted-first-sign-kept',
+			'zero-skipped',
+			'both-numbers-flipped',
+			'leading-minus-parked',
+			'direction-by-operation',
+		];
+		const found = findProbes(ids, 9);
+		expect(found.items).toHaveLength(3);
+		expect(listTogether(['right', ...ids], found.items)).toEqual([]);
+		expect(found.isSmallest).toBe(true);
+	});
+
 	test('refuses an id that is none', () => {
 		expect(() => findProbes(['no-such-pattern' as PatternId], 2)).toThrow(UnknownPatternError);
 	});
