@@ -22,7 +22,7 @@ export function fontFile(font: FontName): string {
 	return require.resolve(`@expo-google-fonts/${files[font]}`);
 }
 
-const measure = new PDFDocument({ autoFirstPage: false, font: fontFile('sans') });
+const measure = new PDFDocument({ autoFirstPage: false, font: null as never });
 const widths = new Map<FontName, Map<string, number>>();
 for (const font of fontNames) {
 	measure.registerFont(font, fontFile(font));

@@ -45,13 +45,14 @@ export type Mark =
 			readonly paint: Paint;
 	  }
 	| { readonly kind: 'polygon'; readonly points: readonly (readonly [number, number])[]; readonly paint: Paint }
-	| { readonly kind: 'squares'; readonly squares: readonly Square[]; readonly paint: Paint };
+	| { readonly kind: 'rects'; readonly rects: readonly Rect[]; readonly paint: Paint };
 
-/** An upright square by its top left corner, points. */
-export interface Square {
+/** An upright rectangle by its top left corner, points. */
+export interface Rect {
 	readonly x: number;
 	readonly y: number;
-	readonly size: number;
+	readonly width: number;
+	readonly height: number;
 }
 
 /** The standard structure types that printed matter uses (ISO 32000-1, 14.8.4). */

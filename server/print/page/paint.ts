@@ -32,21 +32,34 @@ export async function paintDocument(document: PrintDocument, options: PaintOptio
 		ModDate: fixedDate,
 	};
 	const pdf = openPdf(info);
-	const chunks: Buffer[] = [];
+	const parts: Buffer[] = [];
+	let chunks: Buffer[] = [];
 	pdf.on('data', (chunk: Buffer) => chunks.push(chunk));
+	// Chunks are slices of shared pools that each keep a whole pool alive; copied together they keep only themselves.
+	const gather = () => {
+		parts.push(Buffer.concat(chunks));
+		chunks = [];
+	};
 	const ended = new Promise<void>((resolve, reject) => pdf.once('end', resolve).once('error', reject));
+	const root = pdf.struct('Document');
+	pdf.addStructure(root);
 	let painted = 0;
 	for (const page of document.pages) {
-		paintPage(pdf, page);
+		paintPage(pdf, root, page);
 		painted += 1;
 		options.onPage?.();
-		// Lets a cancellation in, and what is finished out.
-		if (painted % 8 === 0) await new Promise(setImmediate);
+		if (painted % 8 === 0) {
+			// Lets a cancellation in, and what is finished out.
+			await new Promise(setImmediate);
+			gather();
+		}
 		if (options.signal?.aborted) throw new PrintCancelledError(options.signal.reason);
 	}
+	root.end();
 	pdf.end();
 	await ended;
-	return Buffer.concat(chunks);
+	gather();
+	return Buffer.concat(parts);
 }
 
 /** A tagged document without pages that knows the fonts by their names. */
@@ -59,18 +72,22 @@ export function openPdf(info: PDFKit.DocumentInfo): PDFKit.PDFDocument {
 		// The type declarations know the archive subsets only.
 		subset: 'PDF/UA' as never,
 		autoFirstPage: false,
-		font: fontFile('sans'),
+		// None to begin with: a font that is opened under two names is read twice.
+		font: null as never,
 		info,
 	});
 	for (const font of fontNames) pdf.registerFont(font, fontFile(font));
 	return pdf;
 }
 
-/** Paints one page after those that a document already has. */
-export function paintPage(pdf: PDFKit.PDFDocument, page: Page): void {
+/** Paints one page after those that a document already has, below the root of its structure. */
+export function paintPage(pdf: PDFKit.PDFDocument, root: PDFKit.PDFStructureElement, page: Page): void {
 	pdf.addPage({ size: [page.width, page.height], margin: 0 });
 	const rules: Mark[] = [];
-	for (const block of page.blocks) pdf.addStructure(buildElement(pdf, block, rules));
+	for (const block of page.blocks) {
+		if (block.tag === 'Artifact') rules.push(...block.children.filter(isMark));
+		else root.add(buildElement(pdf, block, rules));
+	}
 	paintArtifacts(pdf, rules, 'Layout');
 	paintArtifacts(pdf, page.artifacts, 'Pagination');
 }
@@ -141,8 +158,9 @@ export function paintMark(pdf: PDFKit.PDFDocument, mark: Mark): void {
 			pdf.polygon(...mark.points.map(([x, y]) => [x, y]));
 			paintPath(pdf, mark.paint);
 			return;
-		case 'squares':
-			for (const { x, y, size } of mark.squares) pdf.rect(x, y, size, size);
+		case 'rects':
+			// One path, painted once: neighbours leave no seams between them.
+			for (const { x, y, width, height } of mark.rects) pdf.rect(x, y, width, height);
 			paintPath(pdf, mark.paint);
 			return;
 		default:

@@ -55,7 +55,9 @@ export function layText(spans: readonly Span[], width: number, style: TextStyle)
 			return lines.flatMap((line, index) => {
 				const slack = width - (widths[index] ?? 0);
 				const shift = align === 'left' ? 0 : align === 'center' ? slack / 2 : slack;
-				return drawLine(line, x + shift, y + index * leading + rise, style);
+				// The blank at the end of a line parts its last word from the next one for whoever reads the text out of the page.
+				const isLast = index === lines.length - 1;
+				return drawLine(line, x + shift, y + index * leading + rise, style, isLast ? '' : ' ');
 			});
 		},
 	};
@@ -135,7 +137,13 @@ function lineWidth(line: readonly Word[], size: number): number {
 }
 
 /** Neighbouring pieces of one span are drawn in one call. */
-function drawLine(line: readonly Word[], x: number, y: number, style: TextStyle): readonly (Block | Mark)[] {
+function drawLine(
+	line: readonly Word[],
+	x: number,
+	y: number,
+	style: TextStyle,
+	ending: string,
+): readonly (Block | Mark)[] {
 	const runs: { span: Span; text: string }[] = [];
 	for (const [index, word] of line.entries()) {
 		let blank = index > 0 && word.isSpaced ? ' ' : '';
@@ -150,6 +158,8 @@ function drawLine(line: readonly Word[], x: number, y: number, style: TextStyle)
 			blank = '';
 		}
 	}
+	const end = runs.at(-1);
+	if (end) end.text += ending;
 	let left = x;
 	return runs.map(({ span, text }) => {
 		const mark: Mark = {

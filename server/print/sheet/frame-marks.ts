@@ -1,19 +1,20 @@
 import type { Fiducial } from '../../../item-bank/types.ts';
 import { textWidth } from '../page/fonts.ts';
-import { black, type FontName, fromMm, type Mark, type Square, white } from '../page/marks.ts';
+import { black, type FontName, fromMm, type Mark, type Rect, white } from '../page/marks.ts';
 
 /** The fiducial marks: squares, the open one with a white square in its middle. */
 export function drawFiducials(fiducials: readonly Fiducial[]): readonly Mark[] {
-	const squareAt = ({ x, y }: Fiducial, side: number): Square => ({
+	const squareAt = ({ x, y }: Fiducial, side: number): Rect => ({
 		x: fromMm(x - side / 2),
 		y: fromMm(y - side / 2),
-		size: fromMm(side),
+		width: fromMm(side),
+		height: fromMm(side),
 	});
 	const whole = fiducials.map((mark) => squareAt(mark, mark.size));
 	const open = fiducials.filter(({ isOpen }) => isOpen).map((mark) => squareAt(mark, mark.size / 2));
 	return [
-		{ kind: 'squares', squares: whole, paint: { fill: black } },
-		{ kind: 'squares', squares: open, paint: { fill: white } },
+		{ kind: 'rects', rects: whole, paint: { fill: black } },
+		{ kind: 'rects', rects: open, paint: { fill: white } },
 	];
 }
 

@@ -1,7 +1,7 @@
 import bwip from 'bwip-js/node';
 import { invariant } from '../../../item-bank/invariant.ts';
 import type { CodePlace } from '../../../item-bank/types.ts';
-import { black, fromMm, type Mark, type Square } from '../page/marks.ts';
+import { black, fromMm, type Mark, type Rect } from '../page/marks.ts';
 
 /** What the code of a page says. No part holds a blank. */
 export interface SheetCode {
@@ -50,16 +50,25 @@ export function codeSize(form: string, version: number, longestStudent: number):
 	return { modules, size };
 }
 
-/** The Data Matrix of a code as one drawing call of dark squares. */
+/** The Data Matrix of a code as one drawing call: dark modules side by side make one rectangle. */
 export function drawSheetCode(code: SheetCode, place: CodePlace): Mark {
-	const { dark } = encode(writeSheetCode(code), place.modules);
-	const side = fromMm(place.size) / place.modules;
-	const squares: Square[] = dark.map((index) => ({
-		x: fromMm(place.x) + (index % place.modules) * side,
-		y: fromMm(place.y) + Math.floor(index / place.modules) * side,
-		size: side,
-	}));
-	return { kind: 'squares', squares, paint: { fill: black } };
+	const { modules } = place;
+	const { dark } = encode(writeSheetCode(code), modules);
+	const side = fromMm(place.size) / modules;
+	const rects: Rect[] = [];
+	let from = 0;
+	for (const [at, index] of dark.entries()) {
+		if (dark[at + 1] === index + 1 && (index + 1) % modules !== 0) continue;
+		const first = dark[from] ?? index;
+		rects.push({
+			x: fromMm(place.x) + (first % modules) * side,
+			y: fromMm(place.y) + Math.floor(first / modules) * side,
+			width: (index - first + 1) * side,
+			height: side,
+		});
+		from = at + 1;
+	}
+	return { kind: 'rects', rects, paint: { fill: black } };
 }
 
 /** Dark modules by their index, row by row from the top. */
