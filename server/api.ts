@@ -23,6 +23,7 @@ import type {
 	ItemRevision,
 	ItemSaved,
 	PatternList,
+	PrintOrder,
 	Supply,
 	VersionChoice,
 } from '../item-bank/types.ts';
@@ -73,6 +74,8 @@ export interface Api {
 	readonly 'POST /api/forms/{id}/give': { readonly body: FormGiving; readonly answer: FormGiving };
 	/** application/zip, with the header zeropair-report: see {@link ExportNotes}. */
 	readonly 'POST /api/forms/{id}/export': { readonly body: ExportOrder; readonly answer: ArrayBuffer };
+	/** application/zip. */
+	readonly 'POST /api/forms/{id}/print': { readonly body: PrintOrder; readonly answer: ArrayBuffer };
 	/** text/csv; holds keys. */
 	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
 	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };

@@ -4,6 +4,7 @@ import { formsCommand } from './forms-command.ts';
 import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
 import { patternsCommand } from './patterns-command.ts';
+import { printCommand } from './print-command.ts';
 import { serveCommand } from './serve-command.ts';
 import { backupCommand, demoCommand, restoreCommand } from './storage-commands.ts';
 import { validateCommand } from './validate-command.ts';
@@ -29,6 +30,7 @@ export const commands: readonly Command[] = [
 	groupsCommand,
 	patternsCommand,
 	exportCommand,
+	printCommand,
 	validateCommand,
 	backupCommand,
 	restoreCommand,

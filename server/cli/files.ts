@@ -3,6 +3,7 @@ import {
 	existsSync,
 	fsyncSync,
 	linkSync,
+	mkdirSync,
 	openSync,
 	readFileSync,
 	renameSync,
@@ -29,6 +30,15 @@ export function readBytes(file: string): Buffer {
 		return readFileSync(file);
 	} catch (error) {
 		throw new FileRefusedError(file, error);
+	}
+}
+
+/** Makes a folder and those above it where they are not there. Throws FileRefusedError. */
+export function makeFolder(folder: string): void {
+	try {
+		mkdirSync(folder, { recursive: true });
+	} catch (error) {
+		throw new FileRefusedError(folder, error);
 	}
 }
 

@@ -1,9 +1,12 @@
-import type { FastifyInstance } from 'fastify';
-import type { ExportOrder, FormCreation, FormGiving, FormRevision } from '../../item-bank/types.ts';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { zipSync } from 'fflate';
+import type { ExportOrder, FormCreation, FormGiving, FormRevision, PrintOrder } from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
+import { type PrintedFile, printForm } from '../print/print-form.ts';
 import { writeAnswerMap } from '../qti/answer-map.ts';
 import { exportForm } from '../qti/export-form.ts';
 import { placeForm } from '../qti/placement.ts';
+import { RequestError } from '../request-errors.ts';
 import type { Store } from '../store/open-store.ts';
 import { idParameter, underField, versionQuery } from './shared.ts';
 
@@ -52,6 +55,19 @@ const schemas = {
 			},
 		},
 	},
+	print: {
+		summary: 'Put a form on paper',
+		description:
+			'A ZIP archive of PDF files: booklet, answer sheets with their geometry, key, administration sheet, work pages.',
+		params,
+		body: schemaNamed('print-order'),
+		response: {
+			200: {
+				description: 'The files.',
+				content: { 'application/zip': { schema: { type: 'string', contentMediaType: 'application/zip' } } },
+			},
+		},
+	},
 	answerMap: {
 		summary: 'Show which exported item is which, with keys',
 		description: 'Confidential: it holds the keys.',
@@ -92,13 +108,10 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		async (request, reply) => {
 			const { version, as, images = 'png' } = request.body;
 			const { record, items } = await forms.get(request.params.id, version);
-			const abandoned = new AbortController();
-			request.raw.once('close', () => {
-				if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
-			});
+			const signal = signalOfClose(request, reply);
 			const { fileName, bytes, report } = await exportForm(
 				{ form: record, items },
-				{ as, images, signal: abandoned.signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
+				{ as, images, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
 			);
 			const { notes, warnings, validated } = report;
 			const told = { notes, warnings: warnings.slice(0, 20), warningCount: warnings.length, validated };
@@ -109,6 +122,24 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 				.send(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
 		},
 	);
+	app.post<ById & { Body: PrintOrder }>('/api/forms/:id/print', { schema: schemas.print }, async (request, reply) => {
+		const { version, group, students = [], ...order } = request.body;
+		if (group !== undefined && students.length > 0) {
+			throw new RequestError({
+				code: 'order-contradictory',
+				status: 400,
+				message: 'expected group or students, found both',
+			});
+		}
+		const { record, items } = await forms.get(request.params.id, version);
+		const codes = group === undefined ? students : (await store.groups.get(group)).group.studentCodes;
+		const signal = signalOfClose(request, reply);
+		const files = await printForm({ form: record, items, students: codes }, { ...order, signal });
+		return reply
+			.type('application/zip')
+			.header('content-disposition', `attachment; filename="${record.id}-v${record.version}-paper.zip"`)
+			.send(packFiles(files));
+	});
 	app.get<ById & { Querystring: { version?: number } }>(
 		'/api/forms/:id/answer-map',
 		{ schema: schemas.answerMap },
@@ -120,4 +151,22 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 				.send(writeAnswerMap(record, placeForm(record, items)));
 		},
 	);
+}
+
+/** Given when whoever asked goes away before the answer is written. */
+function signalOfClose(request: FastifyRequest, reply: FastifyReply): AbortSignal {
+	const abandoned = new AbortController();
+	request.raw.once('close', () => {
+		if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
+	});
+	return abandoned.signal;
+}
+
+/** One archive of the files with a fixed date; PDF is compressed already. */
+function packFiles(files: readonly PrintedFile[]): Buffer {
+	const bytes = zipSync(Object.fromEntries(files.map(({ name, bytes: content }) => [name, content])), {
+		level: 0,
+		mtime: new Date(2000, 0, 1),
+	});
+	return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }

@@ -14,6 +14,7 @@ const contract: Readonly<Record<keyof Api, true>> = {
 	'GET /api/items/{id}/history': true,
 	'POST /api/items/{id}/approve': true,
 	'POST /api/items/{id}/retire': true,
+	'POST /api/forms/{id}/print': true,
 	'GET /api/items/{id}/explanation': true,
 	'GET /api/patterns': true,
 	'GET /api/standards': true,
