@@ -179,7 +179,7 @@ function layWorkedItem(place: PlacedItem, worked: WorkedItem | undefined, room: 
 		return layEntry(label, [...said, { text: sentence, font: 'sans' }], { ...room, width: width - 16 }, 34);
 	});
 	const list = wrong.length === 0 ? [] : [pad(wrap(stack(wrong, 2), { tag: 'L' }), { left: 16, top: 3 })];
-	return wrap(pad(stack([wrap(heading, { tag: 'H3' }), ...lines, ...reason, ...list], 2), { bottom: 5 }), {
+	return wrap(pad(stack([wrap(heading, { tag: 'H2' }), ...lines, ...reason, ...list], 2), { bottom: 5 }), {
 		tag: 'Sect',
 	});
 }

@@ -106,9 +106,11 @@ function breakLines(words: readonly Word[], width: number, size: number): readon
 	return lines;
 }
 
-/** Breaks an overlong word at the blanks of its mathematics, and then between any two characters. */
+/** Breaks an overlong word before the operators of its mathematics, and then between any two characters. */
 function breakWord(word: Word, width: number, size: number): readonly Word[] {
-	const parts = word.pieces.flatMap(({ span, text }) => text.split(/(?<= )/).map((part) => ({ span, text: part })));
+	const parts = word.pieces.flatMap(({ span, text }) =>
+		text.split(/(?<= )(?=[+−×÷=<>≤≥] )/).map((part) => ({ span, text: part })),
+	);
 	const fitting = parts.flatMap((piece) =>
 		piecesWidth([piece], size) <= width
 			? [piece]

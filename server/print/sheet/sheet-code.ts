@@ -42,9 +42,9 @@ const widestCode = 22;
 
 /** How large the code of a set must be so that every page of it fits: modules to the side, and millimetres. */
 export function codeSize(form: string, version: number, longestStudent: number): Pick<CodePlace, 'size' | 'modules'> {
-	// A dash costs a whole codeword in every mode, so no student code of this length needs more.
-	const student = '-'.repeat(Math.max(1, longestStudent));
-	const text = writeSheetCode({ kind: 'sheet', form, version, layout: '00000000', page: 100, student });
+	// A dash costs a whole codeword in every mode, and no character costs more; one is added for a change of mode.
+	const [layout, page, student] = [8, 3, Math.max(1, longestStudent) + 1].map((length) => '-'.repeat(length));
+	const text = [`${opening}${letters.sheet}`, form, version, layout, page, student].join(' ');
 	const { modules } = encode(text, undefined);
 	const size = Math.round(Math.min(widestModule * modules, widestCode) * 100) / 100;
 	return { modules, size };
