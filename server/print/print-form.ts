@@ -119,7 +119,7 @@ function planFiles(order: WorkOrder & BookletOrder): readonly FilePlan[] {
 function planAnswerSheets(order: WorkOrder, subject: string): FilePlan {
 	const { form, placed, students } = order;
 	const geometry = planSheets(order);
-	const pages = drawSheets({ form, placed, geometry }, students);
+	const pages = drawSheets({ form, placed, geometry, students });
 	const count = geometry.layouts.reduce(
 		(sum, { kind, pages: each }) => sum + each.length * (kind === 'coded' ? students.length : 1),
 		0,

@@ -103,7 +103,7 @@ function fillColumns(run: readonly FlowUnit[], height: number, isFollowed: boole
 	if (whole.placed.length < run.length || !isFollowed) return whole;
 	for (let limit = 60; limit < height; limit += 12) {
 		const even = fill(limit);
-		if (even.placed.length === run.length) return { ...even, height: Math.min(limit, even.height) };
+		if (even.placed.length === run.length) return { ...even, height: Math.min(height, even.height) };
 	}
 	return whole;
 }

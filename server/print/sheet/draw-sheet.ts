@@ -16,11 +16,14 @@ export interface SheetContext {
 	readonly form: FormRecord;
 	readonly placed: readonly PlacedItem[];
 	readonly geometry: AnswerSheetGeometry;
+	/** Student codes of the class; none for a blank sheet alone. */
+	readonly students: readonly string[];
 }
 
 /** The pages of a class set: a sheet for each student in order, then one blank one. */
-export function* drawSheets(context: SheetContext, students: readonly string[]): Generator<Page> {
-	const { layouts } = context.geometry;
+export function* drawSheets(context: SheetContext): Generator<Page> {
+	const { students, geometry } = context;
+	const { layouts } = geometry;
 	for (const layout of layouts) {
 		const drawn = layout.pages.map((page) => drawFields(context, page));
 		for (const student of layout.kind === 'coded' ? students : [undefined]) {
@@ -83,7 +86,9 @@ function drawHead(context: SheetContext, page: SheetPage, student: string | unde
 		children: [{ kind: 'text', x: left, y: fromMm(14), font: 'sans-bold', ...top }],
 	};
 	const style = { size: measures.textSize, leading: measures.textSize * 1.25 };
-	const lines = instructions(page).map((text) => wrap(layText([{ text, font: 'sans' }], width, style), { tag: 'P' }));
+	const lines = instructions(page, context).map((text) =>
+		wrap(layText([{ text, font: 'sans' }], width, style), { tag: 'P' }),
+	);
 	const below = stack(lines, measures.textSize * 0.25).place(left, fromMm(geometry.large ? 30 : 29));
 	const example = page.fields.some(({ kind }) => kind !== 'student-code') ? [drawExample(geometry)] : [];
 	return [title, drawStudent(student, measures, left, width), ...(below as readonly Block[]), ...example];
@@ -102,14 +107,17 @@ function drawStudent(student: string | undefined, measures: SheetMeasures, left:
 	return { tag: 'P', children: [label, code] };
 }
 
-function instructions({ fields }: SheetPage): readonly string[] {
+function instructions({ fields }: SheetPage, { students }: SheetContext): readonly string[] {
+	const characters = fields.find(({ kind }) => kind === 'student-code')?.columns.length ?? 0;
+	const isCut = students.some((student) => student.length > characters);
+	const which = isCut ? `each of the first ${characters} characters` : 'each character';
 	const has = (kind: SheetField['kind']) => fields.some((field) => field.kind === kind);
 	const severals = fields.flatMap((field) =>
 		field.kind === 'choice' && field.marks === 'several' ? [field.position] : [],
 	);
 	const some = severals.length > 0 ? ` In ${listNumbers(severals)} fill all that you choose.` : '';
 	return [
-		...(has('student-code') ? ['Write your student code in the boxes and fill one bubble for each character.'] : []),
+		...(has('student-code') ? [`Write your student code in the boxes and fill one bubble for ${which}.`] : []),
 		...(has('choice') ? [`Fill one bubble in each row.${some}`] : []),
 		...(has('grid') ? ['Grids: write the answer in the boxes, then fill the bubbles below.'] : []),
 	];

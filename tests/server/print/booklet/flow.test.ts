@@ -44,6 +44,11 @@ describe('dealing items out to pages', () => {
 		expect(page?.map(({ column }) => column)).toEqual([0, 0, 1, 1, 0]);
 	});
 
+	test('keeps the room for working above something wide free', () => {
+		const [page] = flowUnits([unit(20, 90, false), unit(20, 90, false), unit(200, 0, true)], 700, 2);
+		expect(page?.at(-1)?.y).toBeGreaterThanOrEqual(110);
+	});
+
 	test('refuses an item taller than a page by name', () => {
 		expect(() => flowUnits([unit(50, 0, true), unit(701, 0, true, 'tall-one')], 700, 1)).toThrow(
 			expect.objectContaining({ code: 'print-item-too-tall', item: 'tall-one' }),

@@ -51,7 +51,7 @@ describe('lines of rich text', () => {
 	});
 
 	test('break mathematics before an operator when a line cannot hold it', () => {
-		expect(linesOf('`2 × (-7) - 4 + 5 - 6`', 60).map((line) => line.trim())).toEqual(['2 × (−7)', '− 4 + 5', '− 6']);
+		expect(linesOf('`2 × (-7) - 4 + 5 - 6`', 60).map((line) => line.trim())).toEqual(['2 × (−7)', '− 4 + 5 − 6']);
 	});
 
 	test('carry mathematics with how it is read aloud', () => {
