@@ -1,4 +1,4 @@
-import type { ErrorReport, ExportOrder, FormDetails, FormSummary } from '../item-bank/types.ts';
+import type { ErrorReport, ExportOrder, FormDetails, FormSummary, GroupEntry, PrintOrder } from '../item-bank/types.ts';
 import type { ExportNotes } from '../server/api.ts';
 
 /** Thrown when the bank refuses or cannot be reached; the message can be shown as it is. */
@@ -42,6 +42,16 @@ export async function exportForm(
 /** The table that says which exported item and option is which, with the keys. */
 export async function fetchAnswerMap(id: string, version: number): Promise<HandedFile> {
 	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}`));
+}
+
+/** The class groups of the bank. */
+export async function fetchGroups(): Promise<readonly GroupEntry[]> {
+	return (await request('/api/groups')).json();
+}
+
+/** An archive of PDF files of a form. */
+export async function printForm(id: string, order: PrintOrder): Promise<HandedFile> {
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/print`, order));
 }
 
 async function handOver(response: Response): Promise<HandedFile> {

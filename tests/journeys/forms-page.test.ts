@@ -3,12 +3,14 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { unzipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { type Service, serve } from '../../server/main.ts';
 import { closeValidation } from '../../server/qti/validate/pool.ts';
 import { validatePackage } from '../../server/qti/validate-package.ts';
 import { browserPath, launchBrowser } from '../helpers/browser.ts';
+import { countPages } from '../helpers/pdf-pages.ts';
 import { requireOutside } from '../helpers/reference.ts';
 
 const hasBrowser = requireOutside('Chromium (Debian package chromium)', browserPath !== undefined);
@@ -90,6 +92,20 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		expect(complaints).toEqual([]);
 	});
 
+	test('puts a form on paper for a class', async () => {
+		await openForm('Unit check: integers, Form A');
+		await page.getByText('Put this form on paper').click();
+		await page.getByLabel('A4').check();
+		await page.getByLabel('Class').selectOption({ index: 1 });
+		await page.getByRole('button', { name: 'Draw the pages' }).click();
+		const link = page.getByRole('link', { name: /Save .*-paper\.zip/ });
+		await link.waitFor();
+		const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+		const files = unzipSync(await readFile(await download.path()));
+		expect(countPages(files['answer-sheets.pdf'] ?? new Uint8Array())).toBeGreaterThan(20);
+		expect(complaints).toEqual([]);
+	});
+
 	test('says so, and loses nothing, when the bank stops answering', async () => {
 		await openForm('Unit check: integers, Form A');
 		await page.route('**/export', (route) => route.abort());
@@ -117,6 +133,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		await openForm('Unit check: integers, Form A');
 		await page.getByLabel('Show keys and worked steps').check();
 		await page.getByText('Take this form to a learning platform').click();
+		await page.getByText('Put this form on paper').click();
 		await page.evaluate(await readFile(axePath, 'utf8'));
 		const found = await page.evaluate(async () => {
 			const { axe } = window as unknown as {

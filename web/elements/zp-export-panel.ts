@@ -1,7 +1,8 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { ExportOrder } from '../../item-bank/types.ts';
 import type { ExportNotes } from '../../server/api.ts';
 import { ApiError, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
+import { panelStyles } from './panel-styles.ts';
 
 interface Outcome {
 	readonly files: readonly { readonly name: string; readonly address: string; readonly note: string }[];
@@ -35,23 +36,7 @@ export class ZpExportPanel extends LitElement {
 		this.isBusy = false;
 	}
 
-	static override styles = css`
-		:host { display: block; border-top: 1px solid var(--paper-line); border-bottom: 1px solid var(--paper-line); padding: 14px 0; }
-		summary { font-weight: 600; cursor: pointer; min-height: 28px; }
-		.choices { display: flex; flex-wrap: wrap; gap: 0 40px; }
-		fieldset { border: 0; margin: 7px 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 20px; }
-		legend { padding: 0; color: var(--ink-soft); }
-		label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; cursor: pointer; }
-		input { accent-color: var(--ink); width: 18px; height: 18px; margin: 0; }
-		button { font: 600 16px/28px var(--sans); color: var(--paper); background: var(--ink); border: 0; padding: 6px 18px; margin: 7px 0; cursor: pointer; }
-		button:disabled { opacity: 0.6; cursor: progress; }
-		a { color: var(--ink); font-weight: 600; }
-		ul { margin: 0; padding-left: 20px; }
-		ul.files { list-style: none; padding: 0; }
-		.soft { color: var(--ink-soft); }
-		.failure { border-left: 4px solid var(--pencil); padding-left: 12px; }
-		:focus-visible { outline: 3px solid var(--pencil); outline-offset: 2px; }
-	`;
+	static override styles = panelStyles;
 
 	protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
 		if (changed.has('form') && changed.get('form') !== undefined) this.forget();

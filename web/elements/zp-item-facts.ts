@@ -1,9 +1,10 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { parseMathematics } from '../../item-bank/expression/parse.ts';
 import { stepRows } from '../../item-bank/expression/steps.ts';
-import { workOf } from '../../item-bank/items/asked.ts';
+import { optionsOf, workOf } from '../../item-bank/items/asked.ts';
 import { computeKey, type PartKey } from '../../item-bank/items/key.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
+import { findPattern } from '../../item-bank/patterns/index.ts';
 import { findStandard } from '../../item-bank/standards/code.ts';
 import type { Alignment, Item } from '../../item-bank/types.ts';
 
@@ -30,6 +31,7 @@ export class ZpItemFacts extends LitElement {
 		.key { border-top: 1px solid var(--paper-line); margin-top: 7px; padding-top: 6px; }
 		.key strong { color: var(--ink); font-weight: 600; }
 		ol { margin: 4px 0 0; padding: 0; list-style: none; }
+		.wrong { margin-top: 7px; font-size: 13px; line-height: 18px; }
 		ol small { font-size: 13px; line-height: 18px; display: block; }
 	`;
 
@@ -63,7 +65,19 @@ function renderKey(item: Item): TemplateResult {
 	if (item.kind === 'set')
 		return html`${item.parts.map((part, index) => html`<div>Part ${index + 1}: ${renderKey(part)}</div>`)}`;
 	const work = workOf(item);
-	return html`Key <strong>${printKey(computeKey(item))}</strong>${work === undefined ? nothing : renderSteps(work)}`;
+	return html`Key <strong>${printKey(computeKey(item))}</strong>${work === undefined ? nothing : renderSteps(work)}${renderWrong(item)}`;
+}
+
+/** What each wrong option is consistent with. */
+function renderWrong(item: Item): TemplateResult | typeof nothing {
+	const wrong = optionsOf(item).filter(({ patterns = [] }) => patterns.length > 0);
+	if (wrong.length === 0) return nothing;
+	return html`<dl class="wrong">
+		${wrong.map(
+			({ id, patterns = [] }) =>
+				html`<dt>${id.toUpperCase()}</dt><dd>consistent with ${patterns.map((pattern) => findPattern(pattern)?.name ?? pattern).join('; or ')}</dd>`,
+		)}
+	</dl>`;
 }
 
 function printKey(key: PartKey): string {

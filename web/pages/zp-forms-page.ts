@@ -6,6 +6,7 @@ import { ApiError, fetchForm, fetchForms } from '../api-client.ts';
 import '../elements/zp-export-panel.ts';
 import '../elements/zp-item-facts.ts';
 import '../elements/zp-item.ts';
+import '../elements/zp-print-panel.ts';
 import { pageStyles } from './forms-page-styles.ts';
 
 /** The forms of the bank: which there are, each item as a student meets it, and the way out to a platform. */
@@ -105,6 +106,7 @@ export class ZpFormsPage extends LitElement {
 				<label><input type="checkbox" .checked=${this.keys} @change=${(event: Event) => this.showKeys(event)} /> Show keys and worked steps</label>
 			</div>
 			<zp-export-panel form=${id} version=${version}></zp-export-panel>
+			<zp-print-panel form=${id} version=${version}></zp-print-panel>
 			${form.sections.map(
 				(section, sectionIndex) => html`<section aria-labelledby="section-${sectionIndex}">
 					<h3 id="section-${sectionIndex}">${section.title}</h3>
