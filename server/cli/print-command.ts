@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { readClassList } from '../print/class-list.ts';
 import { printForm } from '../print/print-form.ts';
 import type { Store } from '../store/open-store.ts';
 import type { Call, Command, Outcome } from './command.ts';
@@ -73,21 +74,7 @@ async function readStudents(call: Call, store: Store): Promise<readonly string[]
 	}
 	if (typeof group === 'string') return (await store.groups.get(group)).group.studentCodes;
 	if (typeof file !== 'string') return [];
-	const cells = readBytes(file)
-		.toString('utf8')
-		.replace(/^\uFEFF/, '')
-		.split(/\r?\n/)
-		.map(
-			(line) =>
-				line
-					.split(/[,;\t]/)[0]
-					?.trim()
-					.replace(/^"(.*)"$/, '$1') ?? '',
-		);
-	const isHeading = /^(student|code|student code|student_code)s?$/i;
-	return cells.filter(
-		(cell, index) => !(index === 0 && isHeading.test(cell)) && !(cell === '' && index === cells.length - 1),
-	);
+	return readClassList(readBytes(file).toString('utf8'));
 }
 
 /** A line of progress for every fiftieth page, for sets that take a while. */

@@ -67,7 +67,7 @@ describe('print', () => {
 		const twice = write('twice.csv', '7A-01\n7A-01\n');
 		expect((await run(['print', 'form-a', '--to', paper, '--class', twice])).err).toContain('found "7A-01" at entry 2');
 		expect(
-			(await run(['print', 'form-a', '--to', paper, '--class', write('gap.csv', '7A-01\n\n7A-02\n')])).err,
+			(await run(['print', 'form-a', '--to', paper, '--class', write('gap.csv', 'code;group\n;7A\n7A-02;7A\n')])).err,
 		).toContain('found an empty one');
 		expect((await run(['print', 'form-a', '--to', paper, '--class', 'nowhere.csv'])).status).toBe(1);
 		expect((await run(['print', 'form-b', '--to', paper])).status).toBe(1);
