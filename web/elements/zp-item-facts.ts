@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { writeFeedback } from '../../item-bank/distractors/feedback.ts';
 import { parseMathematics } from '../../item-bank/expression/parse.ts';
 import { stepRows } from '../../item-bank/expression/steps.ts';
 import { optionsOf, workOf } from '../../item-bank/items/asked.ts';
@@ -75,7 +76,7 @@ function renderWrong(item: Item): TemplateResult | typeof nothing {
 	return html`<dl class="wrong">
 		${wrong.map(
 			({ id, patterns = [] }) =>
-				html`<dt>${id.toUpperCase()}</dt><dd>consistent with ${patterns.map((pattern) => findPattern(pattern)?.name ?? pattern).join('; or ')}</dd>`,
+				html`<dt>${id.toUpperCase()}</dt><dd>${writeFeedback(patterns.flatMap((pattern) => findPattern(pattern)?.id ?? []))}</dd>`,
 		)}
 	</dl>`;
 }
