@@ -625,9 +625,9 @@ export interface BuildProof {
 	readonly bound: number;
 	readonly nodes: number;
 	/**
-	 * Every form from the same classes of items; from classes freely; item by item.
+	 * Every form from the same classes of like items; from the same classes of nearly like items; form after form; from classes freely; with sharing rules in the program.
 	 */
-	readonly method: 'like-for-like' | 'classes' | 'items';
+	readonly method: 'like-for-like' | 'near-alike' | 'in-turn' | 'classes' | 'items';
 }
 export interface Shortfall {
 	/**

@@ -158,7 +158,7 @@ function difficultyRequirements({ difficulty }: Blueprint): readonly Requirement
 	const words = `needs a mean estimated difficulty of ${difficulty.target}, give or take ${difficulty.band}`;
 	const common = { words, unit: 'mean' as const };
 	return [
-		{ ...common, path: '/difficulty', min: 0, worth: (item) => 10 * item.difficulty - (target - band) },
-		{ ...common, path: '/difficulty', max: 0, worth: (item) => 10 * item.difficulty - (target + band) },
+		{ ...common, path: '/difficulty', min: 0, worth: (item) => Math.round(10 * item.difficulty) - (target - band) },
+		{ ...common, path: '/difficulty', max: 0, worth: (item) => Math.round(10 * item.difficulty) - (target + band) },
 	];
 }

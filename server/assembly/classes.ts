@@ -1,5 +1,6 @@
 import type { GroupRule } from '../../item-bank/forms/item-groups.ts';
 import type { ItemTraits } from '../../item-bank/forms/item-traits.ts';
+import { difficultyLevels } from '../../item-bank/forms/measures.ts';
 import type { Instance } from './instance.ts';
 
 /** Items that a blueprint cannot tell apart: one unknown in the program instead of many. */
@@ -16,30 +17,56 @@ export interface ItemClass {
 }
 
 /**
- * Groups the items of an instance into classes. Coarse classes look at what ranges and measures count, and at the setting
- * where settings are limited; fine classes also at every group that a sharing rule limits, so that the program can keep those
- * rules exactly. Items that no section admits are left out. Forced items are classes of their own.
+ * How closely classes look. near: what plans count, but not the exact estimate and reading load, for which the class stands
+ * with its mean; coarse: everything ranges and measures count, and the setting where settings are limited; fine: also every
+ * group that a sharing rule limits, so that a program can keep those rules exactly.
  */
-export function classesOf(instance: Instance, isFine: boolean): readonly ItemClass[] {
+export type Grain = 'near' | 'coarse' | 'fine';
+
+/** Groups the items of an instance into classes. Items that no section admits are left out; forced items are classes of their own. */
+export function classesOf(instance: Instance, grain: Grain): readonly ItemClass[] {
 	const wanted = new Map(instance.wanted.map(({ id }, index) => [id, index]));
-	const rules = isFine ? instance.rules : instance.rules.filter(({ path }) => path === '/exclusions/settingMost');
-	const classes = new Map<
-		string,
-		{ members: number[]; traits: ItemTraits; sections: readonly number[]; wanted?: number }
-	>();
+	const rules = rulesSeen(instance, grain);
+	const classes = new Map<string, Draft>();
 	instance.items.forEach(({ traits, sections }, index) => {
 		if (sections.length === 0) return;
 		const forced = wanted.get(traits.id);
-		const key = forced === undefined ? classKey(traits, rules) : `forced ${traits.id}`;
+		const key = forced === undefined ? classKey(traits, rules, grain) : `forced ${traits.id}`;
 		const found = classes.get(key);
 		if (found) found.members.push(index);
 		else classes.set(key, { members: [index], traits, sections, ...(forced === undefined ? {} : { wanted: forced }) });
 	});
-	return [...classes.values()];
+	const all = [...classes.values()];
+	return grain === 'near' ? all.map((one) => ({ ...one, traits: meanTraits(one, instance) })) : all;
 }
 
-function classKey(traits: ItemTraits, rules: readonly GroupRule[]): string {
+interface Draft {
+	readonly members: number[];
+	readonly traits: ItemTraits;
+	readonly sections: readonly number[];
+	readonly wanted?: number;
+}
+
+function rulesSeen({ rules }: Instance, grain: Grain): readonly GroupRule[] {
+	if (grain === 'fine') return rules;
+	return grain === 'coarse' ? rules.filter(({ path }) => path === '/exclusions/settingMost') : [];
+}
+
+function classKey(traits: ItemTraits, rules: readonly GroupRule[], grain: Grain): string {
 	const { standard, model, kind, dok, points, role, shape, crossesZero, difficulty, reading } = traits;
-	const seen = [standard, model, kind, dok, points, role, shape, crossesZero, difficulty, reading].join('|');
+	const level = difficultyLevels.findIndex(({ to }) => difficulty <= to);
+	const exact = grain === 'near' ? [level] : [difficulty, reading];
+	const seen = [standard, model, kind, dok, points, role, shape, crossesZero, ...exact].join('|');
 	return rules.reduce((key, rule) => `${key}|${rule.groupsOf(traits).join('&')}`, seen);
+}
+
+/** Mean estimate in tenths and mean reading load in fives, so that sums stay whole. */
+function meanTraits({ members, traits }: Draft, { items }: Instance): ItemTraits {
+	const mean = (of: (one: ItemTraits) => number): number =>
+		members.reduce((sum, member) => sum + of(items[member]?.traits ?? traits), 0) / members.length;
+	return {
+		...traits,
+		difficulty: Math.round(mean(({ difficulty }) => difficulty) * 10) / 10,
+		reading: Math.round(mean(({ reading }) => reading) / 5) * 5,
+	};
 }

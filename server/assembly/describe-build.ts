@@ -91,6 +91,8 @@ export function describeForm(form: Form, findItem: FindItem, scope: ReportScope)
 function proofWords({ status, unevenness, bound, nodes, method }: BuildProof): string {
 	const how = {
 		'like-for-like': 'every form takes the same number from each class of like items',
+		'near-alike': 'every form takes the same number from each class of nearly like items',
+		'in-turn': 'form after form',
 		classes: 'each form chosen by itself',
 		items: 'item by item',
 	}[method];

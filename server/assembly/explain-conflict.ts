@@ -33,7 +33,7 @@ export function findConflict(
 	const all = requirementPaths(request, pool, isFine);
 	const programWithout = (dropped: ReadonlySet<string>): Program => {
 		const instance = makeInstance(request, pool, createRandom(tools.seed), dropped);
-		const classes = classesOf(instance, isFine);
+		const classes = classesOf(instance, isFine ? 'fine' : 'coarse');
 		return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'any' })
 			.program;
 	};

@@ -281,7 +281,7 @@ function addTarget(draft: ProgramDraft, plan: ProgramPlan, byForm: readonly (rea
 	const { difficulty } = plan.instance.blueprint;
 	if (!difficulty) return;
 	const target = Math.round(difficulty.target * 10);
-	const worth = (traits: ItemTraits): number => 10 * traits.difficulty - target;
+	const worth = (traits: ItemTraits): number => Math.round(10 * traits.difficulty) - target;
 	const fixed = sumFixed(plan.instance.anchors, worth);
 	byForm.forEach((mine, form) => {
 		const missed = draft.addColumn(

@@ -14,7 +14,7 @@ import type { SearchTools } from './search-forms.ts';
  * difficulty and reading load that the plan likes best.
  */
 export function findMissing(instance: Instance, isFine: boolean, tools: SearchTools): readonly MissingItems[] {
-	const own = classesOf(instance, isFine);
+	const own = classesOf(instance, isFine ? 'fine' : 'coarse');
 	const classes = [...own, ...newClasses(instance)];
 	const plan = { instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'fewest-new' } as const;
 	const { program, picks } = writeFormProgram(plan);

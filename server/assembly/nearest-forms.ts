@@ -5,6 +5,7 @@ import type { NearestForms } from '../../item-bank/types.ts';
 import { arrangeItems } from './arrange-items.ts';
 import { classesOf } from './classes.ts';
 import { writeFormProgram } from './form-program.ts';
+import { openLedger } from './group-ledger.ts';
 import type { Instance } from './instance.ts';
 import { pickItems } from './pick-items.ts';
 import { countsOf, solverSeed } from './program-counts.ts';
@@ -21,14 +22,14 @@ export function findNearest(
 	findItem: FindItem,
 	tools: SearchTools,
 ): NearestForms | undefined {
-	const classes = classesOf(instance, isFine);
+	const classes = classesOf(instance, isFine ? 'fine' : 'coarse');
 	const plan = { instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'nearest' } as const;
 	const written = writeFormProgram(plan);
 	const solution = tools.solver.solve(written.program, { limits: tools.limits, seed: solverSeed(tools.seed) });
 	if (!('values' in solution)) return undefined;
 	const counts = countsOf(written, solution.values, plan);
 	const random = createRandom(`${tools.seed} nearest`);
-	const { picked } = pickItems(instance, classes, counts, random);
+	const { picked } = pickItems(openLedger(instance), classes, counts, random);
 	const forms = writeForms(instance.blueprint, arrangeItems(instance, picked, random).forms);
 	return { forms, shortfalls: checkTogether(forms, findItem, instance.blueprint) };
 }

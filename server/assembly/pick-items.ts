@@ -1,7 +1,6 @@
 import type { Random } from '../../item-bank/random/random.ts';
 import type { ItemClass } from './classes.ts';
-import { type GroupLedger, openLedger } from './group-ledger.ts';
-import type { Instance } from './instance.ts';
+import type { GroupLedger } from './group-ledger.ts';
 
 /** How many items of a class a section of a form takes. */
 export interface ClassCount {
@@ -41,12 +40,12 @@ const repairSteps = 1500;
  * above 0 does not prove that there is no choice.
  */
 export function pickItems(
-	instance: Instance,
+	ledger: GroupLedger,
 	classes: readonly ItemClass[],
 	counts: readonly ClassCount[],
 	random: Random,
 ): PickedItems {
-	const ledger = openLedger(instance);
+	ledger.clear();
 	const free = classes.map(({ members }) => new Set(members));
 	const demand = new Map<number, number>();
 	for (const { class: index, count } of counts) demand.set(index, (demand.get(index) ?? 0) + count);
@@ -66,7 +65,7 @@ export function pickItems(
 		}
 		slot.item = best;
 		free[slot.class]?.delete(best);
-		ledger.add(slot.form, best);
+		ledger.enter(slot.form, best, 1);
 	}
 	repair(slots, free, ledger, random);
 	return { picked: slots.map(({ form, section, item }) => ({ form, section, item })), excess: ledger.excess() };
@@ -93,19 +92,19 @@ interface Exchange {
 
 function exchangesWithFree(slot: Slot, free: readonly Set<number>[], ledger: GroupLedger): readonly Exchange[] {
 	const mine = slot.item;
-	ledger.remove(slot.form, mine);
+	ledger.enter(slot.form, mine, -1);
 	const now = ledger.costOfAdding(slot.form, mine);
 	const exchanges = [...(free[slot.class] ?? [])].map((item) => ({
 		change: ledger.costOfAdding(slot.form, item) - now,
 		apply: () => {
-			ledger.remove(slot.form, mine);
-			ledger.add(slot.form, item);
+			ledger.enter(slot.form, mine, -1);
+			ledger.enter(slot.form, item, 1);
 			free[slot.class]?.delete(item);
 			free[slot.class]?.add(mine);
 			slot.item = item;
 		},
 	}));
-	ledger.add(slot.form, mine);
+	ledger.enter(slot.form, mine, 1);
 	return exchanges;
 }
 
@@ -113,17 +112,17 @@ function exchangesWithOthers(slot: Slot, slots: readonly Slot[], ledger: GroupLe
 	const others = slots.filter((other) => other.class === slot.class && other.form !== slot.form);
 	return others.map((other) => {
 		const [mine, theirs] = [slot.item, other.item];
-		ledger.remove(slot.form, mine);
-		ledger.remove(other.form, theirs);
+		ledger.enter(slot.form, mine, -1);
+		ledger.enter(other.form, theirs, -1);
 		const now = ledger.costOfAdding(slot.form, mine) + ledger.costOfAdding(other.form, theirs);
 		const then = ledger.costOfAdding(slot.form, theirs) + ledger.costOfAdding(other.form, mine);
-		ledger.add(slot.form, mine);
-		ledger.add(other.form, theirs);
+		ledger.enter(slot.form, mine, 1);
+		ledger.enter(other.form, theirs, 1);
 		const apply = (): void => {
-			ledger.remove(slot.form, mine);
-			ledger.remove(other.form, theirs);
-			ledger.add(slot.form, theirs);
-			ledger.add(other.form, mine);
+			ledger.enter(slot.form, mine, -1);
+			ledger.enter(other.form, theirs, -1);
+			ledger.enter(slot.form, theirs, 1);
+			ledger.enter(other.form, mine, 1);
 			[slot.item, other.item] = [theirs, mine];
 		};
 		return { change: then - now, apply };

@@ -3,12 +3,14 @@ import type { BuildProof } from '../../item-bank/types.ts';
 import { type Arrangement, arrangeItems } from './arrange-items.ts';
 import type { BuildLimits, BuildProgress } from './build-request.ts';
 import { classesOf, type ItemClass } from './classes.ts';
-import { type ProgramPlan, writeFormProgram } from './form-program.ts';
-import { type ImprovedForms, improveForms } from './improve-forms.ts';
+import { type FormProgram, type ProgramPlan, writeFormProgram } from './form-program.ts';
+import { chooseInTurn } from './forms-in-turn.ts';
+import { compareImproved, type ImprovedForms, improveForms } from './improve-forms.ts';
 import type { Instance } from './instance.ts';
-import { pickItems } from './pick-items.ts';
+import { type PickedItem, pickItems } from './pick-items.ts';
 import { countsOf, solverSeed, startFrom } from './program-counts.ts';
 import type { Solution, Solver } from './solver.ts';
+import { openWorkshop, type Workshop } from './workshop.ts';
 
 /** What a search needs besides the instance. */
 export interface SearchTools {
@@ -29,6 +31,7 @@ interface Search {
 	readonly instance: Instance;
 	readonly tools: SearchTools;
 	readonly random: Random;
+	readonly workshop: Workshop;
 	best: (ImprovedForms & { readonly method: BuildProof['method'] }) | undefined;
 	bound: number;
 	nodes: number;
@@ -40,25 +43,39 @@ const smallBank = 400;
 /** Exchanges tried to improve each solution. */
 const improvingSteps = 60_000;
 
+/** Times the first forms are improved again before a program is tried. */
+const extraRounds = 6;
+
 /** Choices among equally even forms tried for the order rules to come out. */
 const orderings = 12;
 
 /**
  * Searches forms in steps from quick to exact.
- * 1. All forms take the same number from each class of like items: the unknowns of one form, and no unevenness.
+ * 1. All forms take the same number from each class of like items: the unknowns of one form, and no unevenness. Where classes
+ *    are too small for that, the same with classes of nearly like items, improved item by item.
  * 2. Each form chooses freely and every measure has to come out the same: bands of 0 instead of a minimum.
  * 3. Any forms that keep the ranges, improved item by item.
  * 4. The integer program of the least unevenness, for a bound and perhaps better forms.
+ * A large bank ends with step 1 once that has given forms; where that step finds none, forms are first chosen in turn.
  * In a small bank sharing rules are rows of every program from step 2 on. In a large one programs of coarse classes leave them
  * out: what those prove to be impossible is, and their bounds hold; fine classes come last, where they are needed.
  */
 export function searchForms(instance: Instance, tools: SearchTools): SearchResult {
 	const random = createRandom(`${tools.seed} choice`);
-	const search: Search = { instance, tools, random, best: undefined, bound: 0, nodes: 0 };
-	const coarse = planOf(instance, classesOf(instance, false), false);
-	const fine = instance.rules.length === 0 ? coarse : planOf(instance, classesOf(instance, true), true);
+	const search: Search = {
+		instance,
+		tools,
+		random,
+		workshop: openWorkshop(instance),
+		best: undefined,
+		bound: 0,
+		nodes: 0,
+	};
+	const coarse = planOf(instance, classesOf(instance, 'coarse'), false);
+	const fine = instance.rules.length === 0 ? coarse : planOf(instance, classesOf(instance, 'fine'), true);
 	const isSmall = fine.classes.length <= smallBank;
-	if (isAlikePossible(instance)) attempt(search, { ...coarse, forms: 1, copies: instance.count }, 'like-for-like');
+	startSearch(search, coarse);
+	if (isKept(search) && isLarge(coarse)) return finish(search);
 	const status = climb(search, isSmall ? fine : coarse, coarse);
 	if (status === 'infeasible') {
 		// Where ranges alone conflict, that is the plainer reason.
@@ -73,6 +90,38 @@ export function searchForms(instance: Instance, tools: SearchTools): SearchResul
 	return finish(search);
 }
 
+/** Step 1, exactly and then nearly. What these programs cannot do may still be possible. */
+function startSearch(search: Search, coarse: ProgramPlan): void {
+	const { instance } = search;
+	const isAlike = instance.count > 1 && instance.wanted.length === 0 && instance.like === undefined;
+	if (isAlike) attempt(search, { ...coarse, forms: 1, copies: instance.count }, 'like-for-like');
+	if (isSettled(search)) return;
+	const near = planOf(instance, classesOf(instance, 'near'), false);
+	const plan: ProgramPlan = isAlike ? { ...near, forms: 1, copies: instance.count } : near;
+	attempt(search, { ...plan, goal: 'any' }, 'near-alike');
+	if (!search.best && instance.count > 1 && isLarge(coarse)) {
+		const picked = chooseInTurn(search.workshop, (one) => solvePlan(search, writeFormProgram(one), one), search.random);
+		if (picked) improve(search, picked, 'in-turn');
+	}
+	improveMore(search);
+}
+
+function improveMore(search: Search): void {
+	for (let round = 0; round < extraRounds && search.best && !isSettled(search); round += 1) {
+		improve(search, search.best.picked, search.best.method);
+	}
+}
+
+/** Whether programs of all forms at once take too long to be a way to first forms. */
+function isLarge({ classes, forms }: ProgramPlan): boolean {
+	return classes.length * forms > 1500;
+}
+
+/** Whether the program of the least unevenness is small enough to tell more than improving item by item does. */
+function isWorthProving({ classes, forms }: ProgramPlan): boolean {
+	return classes.length * forms <= 600;
+}
+
 /** Steps 2 to 4 at one grain, ending early when the best forms are proved to be. Says what became of the last program. */
 function climb(search: Search, plan: ProgramPlan, coarse: ProgramPlan): Solution['status'] {
 	const { instance } = search;
@@ -84,8 +133,14 @@ function climb(search: Search, plan: ProgramPlan, coarse: ProgramPlan): Solution
 			if (even === 'infeasible') search.bound = 1;
 			if (isSettled(search)) return 'optimal';
 		}
+		if (isKept(search) && !isWorthProving(plan)) {
+			improveMore(search);
+			return 'feasible';
+		}
 		if (!isKept(search) && attempt(search, { ...plan, goal: 'any' }, method) === 'infeasible') return 'infeasible';
 		if (isSettled(search)) return 'optimal';
+		improveMore(search);
+		if (isKept(search) && !isWorthProving(plan)) return 'feasible';
 	}
 	return attempt(search, plan, method);
 }
@@ -94,24 +149,17 @@ function planOf(instance: Instance, classes: readonly ItemClass[], keepsRules: b
 	return { instance, classes, forms: instance.count, copies: 1, keepsRules, goal: 'balanced' };
 }
 
-/** Whether all forms could be copies of one plan: nothing is wanted on one of them only, and no given form differs. */
-function isAlikePossible(instance: Instance): boolean {
-	return instance.count > 1 && instance.wanted.length === 0 && instance.like === undefined;
-}
-
 function isKept({ best }: Search): boolean {
-	return best !== undefined && best.excess === 0;
+	return best !== undefined && best.missed === 0 && best.excess === 0;
 }
 
-function isSettled({ best, bound }: Search): boolean {
-	return best !== undefined && best.excess === 0 && best.unevenness <= bound;
+function isSettled(search: Search): boolean {
+	return isKept(search) && (search.best?.unevenness ?? 0) <= search.bound;
 }
 
-/** Solves a program, turns a solution into items, improves them, and keeps them if they are better than the best so far. */
-function attempt(search: Search, plan: ProgramPlan, method: BuildProof['method']): Solution['status'] {
-	const { best, instance, random, tools } = search;
-	const written = writeFormProgram(plan);
-	const isBalanced = plan.goal === 'balanced' && plan.copies === 1;
+function solvePlan(search: Search, written: FormProgram, plan: ProgramPlan): Solution {
+	const { best, tools } = search;
+	const isBalanced = plan.goal === 'balanced' && plan.copies === 1 && plan.forms === search.instance.count;
 	const nodesBefore = search.nodes;
 	const solution = tools.solver.solve(written.program, {
 		limits: tools.limits,
@@ -121,17 +169,26 @@ function attempt(search: Search, plan: ProgramPlan, method: BuildProof['method']
 		onNews: ({ nodes }) => tell(search, 'searching', nodesBefore + nodes),
 	});
 	search.nodes += solution.nodes;
+	return solution;
+}
+
+/** Solves a program, turns a solution into items, improves them, and keeps them if they are better than the best so far. */
+function attempt(search: Search, plan: ProgramPlan, method: BuildProof['method']): Solution['status'] {
+	const { random, workshop } = search;
+	const written = writeFormProgram(plan);
+	const solution = solvePlan(search, written, plan);
 	if (!('values' in solution)) return solution.status;
-	if (isBalanced) search.bound = Math.max(search.bound, solution.bound);
+	if (plan.goal === 'balanced' && plan.copies === 1) search.bound = Math.max(search.bound, solution.bound);
 	tell(search, 'choosing', search.nodes);
-	const { picked } = pickItems(instance, plan.classes, countsOf(written, solution.values, plan), random);
-	const improved = improveForms(instance, picked, random, { steps: improvingSteps, least: 0, goal: search.bound });
-	const isLess =
-		!best ||
-		improved.excess < best.excess ||
-		(improved.excess === best.excess && improved.unevenness < best.unevenness);
-	if (isLess) search.best = { ...improved, method };
+	const { picked } = pickItems(workshop.ledger, plan.classes, countsOf(written, solution.values, plan), random);
+	improve(search, picked, method);
 	return solution.status;
+}
+
+function improve(search: Search, start: readonly PickedItem[], method: BuildProof['method']): void {
+	const { best, bound, random, workshop } = search;
+	const improved = improveForms(workshop, start, random, { steps: improvingSteps, least: 0, goal: bound });
+	if (!best || compareImproved(improved, best) < 0) search.best = { ...improved, method };
 }
 
 function tell(search: Search, phase: BuildProgress['phase'], nodes: number): void {
@@ -141,22 +198,22 @@ function tell(search: Search, phase: BuildProgress['phase'], nodes: number): voi
 
 /** Puts the best forms in order; where an order rule is not kept, other items that are as good may do better. */
 function finish(search: Search): SearchResult {
-	const { best, bound, instance, nodes, random } = search;
-	if (!best || best.excess > 0) return { kind: 'undecided', nodes };
+	const { best, bound, instance, nodes, random, workshop } = search;
+	if (!best || !isKept(search)) return { kind: 'undecided', nodes };
 	const { method, unevenness } = best;
 	tell(search, 'choosing', nodes);
 	// Among forms as even, those with keys spread over the options; then, while an order rule is not kept, others again.
-	const polished = improveForms(instance, best.picked, random, {
+	const polished = improveForms(workshop, best.picked, random, {
 		steps: improvingSteps / 4,
 		least: improvingSteps / 4,
 		goal: unevenness,
 	});
-	const chosen = polished.excess > 0 || polished.unevenness > unevenness ? best : polished;
+	const chosen = compareImproved(polished, best) < 0 ? polished : best;
 	let arrangement = arrangeItems(instance, chosen.picked, random);
 	for (let round = 1; round < orderings && arrangement.breaches > 0; round += 1) {
 		const options = { steps: improvingSteps / 6, least: 300 * round, goal: unevenness, isOtherWanted: true };
-		const other = improveForms(instance, chosen.picked, random, options);
-		if (other.excess > 0 || other.unevenness > unevenness) continue;
+		const other = improveForms(workshop, chosen.picked, random, options);
+		if (other.missed > 0 || other.excess > 0 || other.unevenness > unevenness) continue;
 		const next = arrangeItems(instance, other.picked, random);
 		if (next.breaches < arrangement.breaches) arrangement = next;
 	}
