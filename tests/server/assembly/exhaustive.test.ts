@@ -16,7 +16,11 @@ test('forty small requests come out as trying every way says, met or not', { tim
 		const answer = buildHere(request, solver, () => {});
 		kinds.add(answer.kind);
 		if (least === undefined) expect(answer.kind, `seed ${seed}`).toBe('impossible');
-		else expect(answer, `seed ${seed}`).toMatchObject({ kind: 'built', proof: { status: 'optimal', unevenness: least, bound: least } });
+		else
+			expect(answer, `seed ${seed}`).toMatchObject({
+				kind: 'built',
+				proof: { status: 'optimal', unevenness: least, bound: least },
+			});
 	}
 	expect([...kinds].sort()).toEqual(['built', 'impossible']);
 });

@@ -22,8 +22,14 @@ function shopping(): Program {
 	const draft = draftProgram();
 	const big = draft.addColumn('big', 0, 9, 5);
 	const small = draft.addColumn('small', 0, 9, 3);
-	draft.addRow('enough', 7, Infinity, [[big, 2], [small, 1]]);
-	draft.addRow('light', -Infinity, 20, [[big, 4], [small, 3]]);
+	draft.addRow('enough', 7, Infinity, [
+		[big, 2],
+		[small, 1],
+	]);
+	draft.addRow('light', -Infinity, 20, [
+		[big, 4],
+		[small, 3],
+	]);
 	return draft.finish();
 }
 
@@ -35,9 +41,17 @@ describe('an integer program', () => {
 
 	test('says so when nothing keeps its rows, and names rows that conflict in fractions', () => {
 		const program = shopping();
-		const tight: Program = { ...program, rows: program.rows.map((row) => (row.name === 'light' ? { ...row, upper: 10 } : row)) };
+		const tight: Program = {
+			...program,
+			rows: program.rows.map((row) => (row.name === 'light' ? { ...row, upper: 10 } : row)),
+		};
 		expect(solver.solve(tight, options).status).toBe('infeasible');
-		expect(solver.findConflict(tight)?.map((row) => tight.rows[row]?.name).sort()).toEqual(['enough', 'light']);
+		expect(
+			solver
+				.findConflict(tight)
+				?.map((row) => tight.rows[row]?.name)
+				.sort(),
+		).toEqual(['enough', 'light']);
 		expect(solver.findConflict(program)).toBeUndefined();
 	});
 
@@ -61,7 +75,10 @@ describe('an integer program', () => {
 	test('sums terms on one unknown and leaves out what limits nothing', () => {
 		const draft = draftProgram();
 		const column = draft.addColumn('x', 0, 3, 1);
-		draft.addRow('twice', 2, 4, [[column, 1], [column, 1]]);
+		draft.addRow('twice', 2, 4, [
+			[column, 1],
+			[column, 1],
+		]);
 		draft.addRow('open', -Infinity, Infinity, [[column, 1]]);
 		expect(draft.finish().rows).toEqual([{ name: 'twice', lower: 2, upper: 4, columns: [0], values: [2] }]);
 	});
@@ -71,21 +88,25 @@ describe('an integer program', () => {
 function smallProgram(seed: number): Program {
 	const request = smallRequest(seed);
 	const instance = makeInstance(request, readPool(request), createRandom(seed));
-	const classes = classesOf(instance, true);
-	return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, keepsRules: true, goal: 'balanced' }).program;
+	const classes = classesOf(instance, 'fine');
+	return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, keepsRules: true, goal: 'balanced' })
+		.program;
 }
 
 const seeds = Array.from({ length: 12 }, (_, index) => index + 2001);
 
 describe('written as an LP file', () => {
 	// Outside check: GLPK's glpsol, a solver of its own, from Debian's package glpk-utils.
-	test.runIf(requireOutside('glpsol (package glpk-utils)', hasCommand('glpsol')))('glpsol finds the same least cost', () => {
-		for (const seed of seeds) {
-			const program = smallProgram(seed);
-			const ours = solver.solve(program, options);
-			expect(solveWithGlpsol(writeLp(program)), `seed ${seed}`).toBe('cost' in ours ? ours.cost : ours.status);
-		}
-	});
+	test.runIf(requireOutside('glpsol (package glpk-utils)', hasCommand('glpsol')))(
+		'glpsol finds the same least cost',
+		() => {
+			for (const seed of seeds) {
+				const program = smallProgram(seed);
+				const ours = solver.solve(program, options);
+				expect(solveWithGlpsol(writeLp(program)), `seed ${seed}`).toBe('cost' in ours ? ours.cost : ours.status);
+			}
+		},
+	);
 
 	// Outside check: COIN-OR's cbc, a solver of its own, from Debian's package coinor-cbc.
 	test.runIf(requireOutside('cbc (package coinor-cbc)', hasCommand('cbc')))('cbc finds the same least cost', () => {

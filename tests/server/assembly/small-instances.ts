@@ -1,8 +1,8 @@
 import { checkBlueprint } from '../../../item-bank/forms/check-blueprint.ts';
-import { requirementsOf, sectionTests } from '../../../item-bank/forms/requirements.ts';
 import { groupRules } from '../../../item-bank/forms/item-groups.ts';
 import { type ItemTraits, traitsOf } from '../../../item-bank/forms/item-traits.ts';
 import { measuresOf } from '../../../item-bank/forms/measures.ts';
+import { requirementsOf, sectionTests } from '../../../item-bank/forms/requirements.ts';
 import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import { createRandom, type Random } from '../../../item-bank/random/random.ts';
 import type { Blueprint, Item, Range } from '../../../item-bank/types.ts';
@@ -22,16 +22,30 @@ export function smallRequest(seed: number): BuildRequest {
 
 function drawRequest(random: Random, seed: number): BuildRequest {
 	const count = random.nextInteger(1, 2);
-	const pool = Array.from({ length: random.nextInteger(6, 8) }, (_, index) => record(`item-${index}`, smallItem(random)));
+	const pool = Array.from({ length: random.nextInteger(6, 8) }, (_, index) =>
+		record(`item-${index}`, smallItem(random)),
+	);
 	const size = random.nextInteger(1, Math.max(1, Math.floor(pool.length / count) - 1));
-	const perhaps = <T>(chance: number, make: () => T): T | undefined => (random.nextInteger(1, 100) <= chance ? make() : undefined);
+	const perhaps = <T>(chance: number, make: () => T): T | undefined =>
+		random.nextInteger(1, 100) <= chance ? make() : undefined;
 	const anchors = perhaps(15, () => [{ item: 'item-0' }]);
 	const forced = perhaps(15, () => [{ item: 'item-1', ...(random.nextInteger(0, 1) === 0 ? {} : { form: count }) }]);
 	const points = perhaps(30, () => range(random, size, size * 2));
 	const dok = perhaps(40, () => [{ dok: 1, items: range(random, 0, size) }]);
-	const difficulty = perhaps(40, () => ({ target: random.nextInteger(20, 60) / 10, band: random.nextInteger(5, 20) / 10 }));
-	const parallel = perhaps(40, () => ({ points: random.nextInteger(0, 1), difficulty: random.nextInteger(0, 3), dok: 1 }));
-	const exclusions = perhaps(50, () => ({ answerMost: 1, numbersMost: random.nextInteger(1, 2), giveaways: random.nextInteger(0, 1) === 0 }));
+	const difficulty = perhaps(40, () => ({
+		target: random.nextInteger(20, 60) / 10,
+		band: random.nextInteger(5, 20) / 10,
+	}));
+	const parallel = perhaps(40, () => ({
+		points: random.nextInteger(0, 1),
+		difficulty: random.nextInteger(0, 3),
+		dok: 1,
+	}));
+	const exclusions = perhaps(50, () => ({
+		answerMost: 1,
+		numbersMost: random.nextInteger(1, 2),
+		giveaways: random.nextInteger(0, 1) === 0,
+	}));
 	const sections: Blueprint['sections'] =
 		random.nextInteger(0, 2) === 0
 			? [
@@ -45,7 +59,9 @@ function drawRequest(random: Random, seed: number): BuildRequest {
 		edition: '2010',
 		gridProfile: 'plain-sign-first',
 		items: { min: random.nextInteger(Math.max(1, size - 1), size), max: size },
-		cells: codes.slice(0, random.nextInteger(0, 2)).map((standard) => ({ standard, items: range(random, 0, Math.min(2, size)) })),
+		cells: codes
+			.slice(0, random.nextInteger(0, 2))
+			.map((standard) => ({ standard, items: range(random, 0, Math.min(2, size)) })),
 		sections,
 		...(points && { points }),
 		...(dok && { dok }),
@@ -70,7 +86,11 @@ function range(random: Random, low: number, high: number): Range {
 function smallItem(random: Random): Item {
 	const [a, b] = [random.nextInteger(-9, 9), random.nextInteger(-9, -1)];
 	const expression = `${a} ${random.pick(['+', '-', '×'])} (${b})`;
-	const common = { points: random.nextInteger(1, 2), dok: random.nextInteger(1, 2), alignments: [alignTo(random.pick(codes))] };
+	const common = {
+		points: random.nextInteger(1, 2),
+		dok: random.nextInteger(1, 2),
+		alignments: [alignTo(random.pick(codes))],
+	};
 	const stem = [{ kind: 'paragraph' as const, text: `What is \`${expression}\`?` }];
 	return random.nextInteger(0, 2) > 0
 		? griddedItem({ ...common, stem, expression })
@@ -97,7 +117,9 @@ export function tryAll(request: BuildRequest): number | undefined {
 		}
 		const sections = admits.flatMap((test, section) => (test(item) ? [section] : []));
 		if (anchors.has(item.id)) {
-			places[index] = sections.slice(0, 1).flatMap((section) => Array.from({ length: count }, (_, form) => ({ form, section })));
+			places[index] = sections
+				.slice(0, 1)
+				.flatMap((section) => Array.from({ length: count }, (_, form) => ({ form, section })));
 			put(index + 1);
 			return;
 		}
@@ -121,7 +143,9 @@ function costOfWay(
 	places: readonly (readonly { readonly form: number; readonly section: number }[])[],
 ): number | undefined {
 	const forms = Array.from({ length: count }, (_, form) =>
-		traits.flatMap((item, index) => (places[index] ?? []).filter((place) => place.form === form).map(({ section }) => ({ item, section }))),
+		traits.flatMap((item, index) =>
+			(places[index] ?? []).filter((place) => place.form === form).map(({ section }) => ({ item, section })),
+		),
 	);
 	const most = blueprint.items.max ?? 0;
 	if (forms.some((form) => form.length > most || form.length < (blueprint.items.min ?? 0))) return undefined;
@@ -152,7 +176,8 @@ function costOfWay(
 		}
 	}
 	const target = blueprint.difficulty && Math.round(blueprint.difficulty.target * 10);
-	if (target !== undefined) for (const sum of sums(({ difficulty }) => 10 * difficulty - target)) cost += Math.floor(Math.abs(sum) / 10);
+	if (target !== undefined)
+		for (const sum of sums(({ difficulty }) => 10 * difficulty - target)) cost += Math.floor(Math.abs(sum) / 10);
 	return Math.round(cost);
 }
 
@@ -170,7 +195,9 @@ export function keepOnly(request: BuildRequest, paths: readonly string[]): Build
 			...rest,
 			items: isKept('/items') ? blueprint.items : huge,
 			cells: blueprint.cells.map((cell, index) => (isKept(`/cells/${index}/items`) ? cell : { ...cell, items: huge })),
-			sections: blueprint.sections.map((section, index) => (isKept(`/sections/${index}/items`) ? section : { ...section, items: huge })),
+			sections: blueprint.sections.map((section, index) =>
+				isKept(`/sections/${index}/items`) ? section : { ...section, items: huge },
+			),
 			...(points && isKept('/points') && { points }),
 			...(dok && isKept('/dok/0/items') && { dok }),
 			...(difficulty && isKept('/difficulty') && { difficulty }),
