@@ -33,11 +33,15 @@ export const mostFiles = 65_535;
 const fixedDate = (20 << 9) | (1 << 5) | 1;
 const versionNeeded = 20;
 
+// A window larger than the file finds nothing more, and setting one up takes longer than compressing an item.
+const smallFile = 8192;
+const smallWindow = { windowBits: 13, memLevel: 6, chunkSize: 4096 };
+
 /** Compresses files in the order given; pictures, which are compressed already, are stored (APPNOTE.TXT 4.3.7). */
 export function packFiles(files: readonly ZipFile[]): ZipSegment {
 	const packed = files.map(({ path, bytes }) => {
 		const isDeflated = !path.endsWith('.png');
-		const content = isDeflated ? deflateRawSync(bytes) : bytes;
+		const content = isDeflated ? deflateRawSync(bytes, bytes.length <= smallFile ? smallWindow : {}) : bytes;
 		return { path, isDeflated, content, crc: crc32(bytes), size: bytes.length };
 	});
 	const total = packed.reduce((sum, { path, content }) => sum + 30 + path.length + content.length, 0);
