@@ -151,6 +151,10 @@ export type ItemResponse =
 	| SetResponse;
 export type PartResponse =
 	ChoiceResponse | GridResponse | EntryResponse | PointResponse | OrderResponse | MatchResponse | ExplanationResponse;
+/**
+ * Items that could stand in another's place, the best first.
+ */
+export type SwapOffers = readonly SwapOfferEntry[];
 
 /**
  * What an answer to an item is consistent with. One answer never shows which idea a student followed.
@@ -331,6 +335,13 @@ export interface BalanceRow {
 	 * The band of the blueprint, where it has one.
 	 */
 	readonly allowed?: number;
+}
+/**
+ * A new blueprint; without an id the bank chooses one.
+ */
+export interface BlueprintCreation {
+	readonly id?: string;
+	readonly blueprint: Blueprint;
 }
 /**
  * The plan of a test. Standards are named in one framework and edition; an item counts once, under its lead alignment there. Every range holds for each form.
@@ -576,6 +587,21 @@ export interface ScoreBand {
 	 */
 	readonly from: number;
 }
+/**
+ * One version of a blueprint with its place in the bank.
+ */
+export interface BlueprintEntry {
+	readonly id: string;
+	readonly version: number;
+	readonly blueprint: Blueprint;
+}
+/**
+ * A changed blueprint, and the version that was changed.
+ */
+export interface BlueprintRevision {
+	readonly baseVersion: number;
+	readonly blueprint: Blueprint;
+}
 export interface FormsBuilt {
 	readonly kind: 'built';
 	readonly forms: readonly Form[];
@@ -692,6 +718,43 @@ export interface BuildUndecided {
 	readonly kind: 'undecided';
 	readonly message: string;
 	readonly nodes: number;
+}
+/**
+ * What forms to build: by a blueprint of the bank or one sent along.
+ */
+export interface BuildOrder {
+	/**
+	 * Id of a blueprint of the bank.
+	 */
+	readonly blueprint?: string;
+	readonly document?: Blueprint;
+	readonly count: number;
+	/**
+	 * The same seed gives the same forms; 1 when left out.
+	 */
+	readonly seed?: string;
+	/**
+	 * Id of a form the new ones are to be parallel to, as for a retake; its items are not used again.
+	 */
+	readonly like?: string;
+	/**
+	 * Whether to keep the forms in the bank.
+	 */
+	readonly keep?: boolean;
+}
+/**
+ * What came of building forms, and the forms kept of it.
+ */
+export interface BuildResult {
+	readonly answer: BuildAnswer;
+	/**
+	 * Ids of the forms kept in the bank.
+	 */
+	readonly kept: readonly string[];
+	/**
+	 * The answer as plain text.
+	 */
+	readonly lines: string;
 }
 /**
  * The one shape of every error the service answers with.
@@ -1683,6 +1746,27 @@ export interface StandardSupply {
 		readonly story: number;
 		readonly table: number;
 	};
+}
+export interface SwapOfferEntry {
+	readonly item: string;
+	readonly version: number;
+	/**
+	 * 100 for an item like the old one in every trait.
+	 */
+	readonly likeness: number;
+	readonly differences: readonly string[];
+	readonly keepsPlan: boolean;
+}
+/**
+ * Which place of a form wants another item.
+ */
+export interface SwapOrder {
+	readonly version?: number;
+	readonly position: number;
+	/**
+	 * Blueprint the form should keep.
+	 */
+	readonly blueprint?: string;
 }
 /**
  * Names one version.

@@ -1,5 +1,12 @@
 import type {
 	AnswerExplanation,
+	BalanceReport,
+	Blueprint,
+	BlueprintCreation,
+	BlueprintEntry,
+	BlueprintRevision,
+	BuildOrder,
+	BuildResult,
 	ExportOrder,
 	Figure,
 	FigureDrawing,
@@ -24,7 +31,10 @@ import type {
 	ItemSaved,
 	PatternList,
 	PrintOrder,
+	ProblemList,
 	Supply,
+	SwapOffers,
+	SwapOrder,
 	VersionChoice,
 } from '../item-bank/types.ts';
 
@@ -78,6 +88,18 @@ export interface Api {
 	readonly 'POST /api/forms/{id}/print': { readonly body: PrintOrder; readonly answer: ArrayBuffer };
 	/** text/csv; holds keys. */
 	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
+	readonly 'GET /api/forms/{id}/blueprint': { readonly query: VersionQuery; readonly answer: Blueprint };
+	readonly 'POST /api/forms/{id}/swap': { readonly body: SwapOrder; readonly answer: SwapOffers };
+	readonly 'POST /api/forms/build': { readonly body: BuildOrder; readonly answer: BuildResult };
+	readonly 'GET /api/forms/compare': {
+		readonly query: { readonly first: string; readonly second: string };
+		readonly answer: BalanceReport;
+	};
+	readonly 'GET /api/blueprints': { readonly answer: readonly BlueprintEntry[] };
+	readonly 'POST /api/blueprints': { readonly body: BlueprintCreation; readonly answer: BlueprintEntry };
+	readonly 'POST /api/blueprints/check': { readonly body: Blueprint; readonly answer: ProblemList };
+	readonly 'GET /api/blueprints/{id}': { readonly query: VersionQuery; readonly answer: BlueprintEntry };
+	readonly 'PUT /api/blueprints/{id}': { readonly body: BlueprintRevision; readonly answer: BlueprintEntry };
 	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };
 	readonly 'POST /api/groups': { readonly body: GroupCreation; readonly answer: GroupEntry };
 	readonly 'GET /api/groups/{id}': { readonly answer: GroupEntry };

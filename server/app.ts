@@ -7,6 +7,8 @@ import { addGuards } from './guards.ts';
 import { compileSchema, type JsonSchema } from './json-schemas.ts';
 import { projectRoot } from './project-root.ts';
 import { RequestError } from './request-errors.ts';
+import { addAssemblyRoutes } from './routes/assembly.ts';
+import { addBlueprintRoutes } from './routes/blueprints.ts';
 import { addFigureRoutes } from './routes/figures.ts';
 import { addFormRoutes } from './routes/forms.ts';
 import { addGridProfileRoutes } from './routes/grid-profiles.ts';
@@ -22,6 +24,8 @@ import type { Store } from './store/open-store.ts';
 /** What the service is made of. */
 export interface AppOptions {
 	readonly store: Store;
+	/** The current time, for exclusions by days. */
+	readonly clock?: () => Date;
 	/** Folder with published QTI schemas for exports, instead of the usual places. */
 	readonly schemasFolder?: string;
 	/** Folder of the built pages; dist/web when left out. */
@@ -68,6 +72,8 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	addFigureRoutes(app);
 	addGridProfileRoutes(app);
 	addPatternRoutes(app, options.store);
+	addBlueprintRoutes(app, options.store);
+	addAssemblyRoutes(app, options.store, options.clock ?? (() => new Date()));
 	addOpenApiRoutes(app, routes);
 	addPages(app, options.webFolder ?? join(projectRoot, 'dist/web'), routes);
 	return app;

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './project-root.ts';
+import type { NewBlueprint } from './store/blueprint-store.ts';
 import type { NewForm } from './store/form-store.ts';
 import type { NewGroup } from './store/group-store.ts';
 import type { NewItem } from './store/item-store.ts';
@@ -11,6 +12,7 @@ export interface DemoReport {
 	readonly items: number;
 	readonly forms: number;
 	readonly groups: number;
+	readonly blueprints: number;
 }
 
 /** The demo department is already in the bank. */
@@ -31,6 +33,7 @@ export interface Demo {
 	readonly items: readonly NewItem[];
 	readonly forms: readonly NewForm[];
 	readonly groups: readonly NewGroup[];
+	readonly blueprints: readonly NewBlueprint[];
 }
 
 /** Reads the demo department; forms name items at version 1. */
@@ -43,11 +46,12 @@ export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): 
 		items: files.flatMap((name) => read(join('items', name)) as readonly NewItem[]),
 		forms: read('forms.json') as readonly NewForm[],
 		groups: read('groups.json') as readonly NewGroup[],
+		blueprints: read('blueprints.json') as readonly NewBlueprint[],
 	};
 }
 
 /**
- * Brings the demo department into a bank: items approved, forms, groups. All is checked as anything else that comes in. What
+ * Brings the demo department into a bank: items approved, forms, groups, blueprints. All is checked as anything else that comes in. What
  * an interrupted run left out is made up for. Throws {@link DemoPresentError} when all of it is there, and
  * ContentRefusedError for a fault in the demo.
  */
@@ -57,11 +61,14 @@ export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<D
 	const items = demo.items.filter(isMissing);
 	const groups = demo.groups.filter(isMissing);
 	const forms = demo.forms.filter(isMissing);
-	if (items.length + groups.length + forms.length === 0) throw new DemoPresentError([...present][0] ?? '');
+	const blueprints = demo.blueprints.filter(isMissing);
+	if (items.length + groups.length + forms.length + blueprints.length === 0)
+		throw new DemoPresentError([...present][0] ?? '');
 	await store.items.createMany(items, 'approved');
 	for (const group of groups) await store.groups.add(group);
 	for (const form of forms) await store.forms.create(form);
-	return { items: items.length, forms: forms.length, groups: groups.length };
+	for (const blueprint of blueprints) await store.blueprints.create(blueprint);
+	return { items: items.length, forms: forms.length, groups: groups.length, blueprints: blueprints.length };
 }
 
 /** Ids of the demo, and of anything else that is no item, that the bank has. */
@@ -71,6 +78,7 @@ async function listPresent(store: Store, demo: Demo): Promise<ReadonlySet<string
 		...(await store.items.getMany(wanted)),
 		...(await store.forms.list()),
 		...(await store.groups.list()),
+		...(await store.blueprints.list()),
 	];
 	return new Set(present.map(({ id }) => id));
 }

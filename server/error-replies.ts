@@ -24,6 +24,7 @@ const statuses: Readonly<Record<string, number>> = {
 	'export-item-missing': 422,
 	'export-item-repeated': 422,
 	'export-cancelled': 503,
+	'build-request-refused': 422,
 	'print-form-empty': 422,
 	'print-item-missing': 422,
 	'print-student-empty': 400,

@@ -102,8 +102,10 @@ export async function runService(
 	});
 	const service = await serve(options);
 	if (service.demo) {
-		const { items, forms, groups } = service.demo;
-		print(`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms and ${groups} groups.`);
+		const { items, forms, groups, blueprints } = service.demo;
+		print(
+			`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms, ${groups} groups and ${blueprints} blueprints.`,
+		);
 	}
 	print(`Zeropair answers at ${service.url} (this machine only; Ctrl+C stops it)`);
 	await told;

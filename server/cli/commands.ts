@@ -1,3 +1,4 @@
+import { blueprintsCommand } from './blueprints-command.ts';
 import type { Command, Outcome } from './command.ts';
 import { exportCommand } from './export-command.ts';
 import { formsCommand } from './forms-command.ts';
@@ -28,6 +29,7 @@ export const commands: readonly Command[] = [
 	itemsCommand,
 	formsCommand,
 	groupsCommand,
+	blueprintsCommand,
 	patternsCommand,
 	exportCommand,
 	printCommand,

@@ -1,5 +1,6 @@
 import type { Form } from '../../item-bank/types.ts';
 import type { NewForm } from '../store/form-store.ts';
+import { build, compare, explain, give, swap } from './build-actions.ts';
 import type { Call, Command, Outcome } from './command.ts';
 import { readJson } from './files.ts';
 import { listItem } from './item-text.ts';
@@ -8,10 +9,29 @@ import { noWords, oneWord, pickAction, versionOf } from './words.ts';
 /** Lists, shows and creates forms. */
 export const formsCommand: Command = {
 	name: 'forms',
-	usage: ['forms list', 'forms show FORM [--version N]', 'forms create FILE'],
-	summary: 'lists, shows and creates forms',
-	options: { version: { type: 'string', help: 'the newest when left out' } },
-	run: (call) => pickAction(call, { list, show, create }),
+	usage: [
+		'forms list',
+		'forms show FORM [--version N]',
+		'forms create FILE',
+		'forms build --blueprint ID [--count N] [--seed S] [--like FORM] [--keep]',
+		'forms explain --blueprint ID [--count N] [--seed S]',
+		'forms compare FORM FORM',
+		'forms swap FORM --position N [--blueprint ID]',
+		'forms give FORM --group ID --date D [--version N]',
+	],
+	summary: 'lists, shows, creates, builds and compares forms, and records when they were given',
+	options: {
+		version: { type: 'string', help: 'the newest when left out' },
+		blueprint: { type: 'string', help: 'the plan to build by, or to keep when swapping' },
+		count: { type: 'string', help: 'how many forms, 1 (when left out) to 4' },
+		seed: { type: 'string', help: 'the same seed gives the same forms; 1 when left out' },
+		like: { type: 'string', help: 'a form the new ones are to be like, as for a retake' },
+		keep: { type: 'boolean', help: 'keep the forms in the bank' },
+		position: { type: 'string', help: 'place on the form, 1 for the first item' },
+		group: { type: 'string', help: 'class group' },
+		date: { type: 'string', help: 'day, such as 2026-09-14' },
+	},
+	run: (call) => pickAction(call, { list, show, create, build, explain, compare, swap, give }),
 };
 
 async function list(call: Call, words: readonly string[]): Promise<Outcome> {

@@ -41,7 +41,10 @@ export const demoCommand: Command = {
 		noWords(call.words);
 		const store = await call.openStore(false);
 		const report = await fillDemo(store);
-		const { items, forms, groups } = report;
-		return { value: report, lines: [`Saltmarsh Ridge moved in: ${items} items, ${forms} forms, ${groups} groups`] };
+		const { items, forms, groups, blueprints } = report;
+		return {
+			value: report,
+			lines: [`Saltmarsh Ridge moved in: ${items} items, ${forms} forms, ${groups} groups, ${blueprints} blueprints`],
+		};
 	},
 };

@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 import { zipSync } from 'fflate';
 import type { ExportOrder, FormCreation, FormGiving, FormRevision, PrintOrder } from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
@@ -8,7 +8,7 @@ import { exportForm } from '../qti/export-form.ts';
 import { placeForm } from '../qti/placement.ts';
 import { RequestError } from '../request-errors.ts';
 import type { Store } from '../store/open-store.ts';
-import { idParameter, underField, versionQuery } from './shared.ts';
+import { idParameter, signalOfClose, underField, versionQuery } from './shared.ts';
 
 const params = pathParameters({ id: idParameter });
 const text = { type: 'string' };
@@ -151,15 +151,6 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 				.send(writeAnswerMap(record, placeForm(record, items)));
 		},
 	);
-}
-
-/** Given when whoever asked goes away before the answer is written. */
-function signalOfClose(request: FastifyRequest, reply: FastifyReply): AbortSignal {
-	const abandoned = new AbortController();
-	request.raw.once('close', () => {
-		if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
-	});
-	return abandoned.signal;
 }
 
 /** One archive of the files with a fixed date; PDF is compressed already. */

@@ -1,3 +1,4 @@
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { ContentRefusedError, type Subject } from '../store/store-errors.ts';
 
 /** Schema of an id in an address. */
@@ -20,4 +21,13 @@ export async function underField<T>(field: Subject, work: Promise<T>): Promise<T
 			error.problems.map((problem) => ({ ...problem, path: `/${field}${problem.path}` })),
 		);
 	}
+}
+
+/** Given when whoever asked goes away before the answer is written. */
+export function signalOfClose(request: FastifyRequest, reply: FastifyReply): AbortSignal {
+	const abandoned = new AbortController();
+	request.raw.once('close', () => {
+		if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
+	});
+	return abandoned.signal;
 }

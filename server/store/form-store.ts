@@ -30,6 +30,13 @@ export interface FormDetails {
 	readonly givings: readonly FormGiving[];
 }
 
+/** That an item stood on a form given to students on a day (YYYY-MM-DD). */
+export interface ItemUse {
+	readonly item: string;
+	readonly form: string;
+	readonly date: string;
+}
+
 /** Forms as immutable versions that name item versions; a form that a check speaks against is not kept. */
 export interface FormStore {
 	/** Keeps a new form. Throws ContentRefusedError, IdTakenError. */
@@ -40,6 +47,8 @@ export interface FormStore {
 	get(id: string, version?: number): Promise<FormDetails>;
 	/** The newest version of every form, by title. */
 	list(): Promise<readonly FormSummary[]>;
+	/** Every item that stood on a form given to students, with the form's title and the day. */
+	uses(): Promise<readonly ItemUse[]>;
 	/** Records that a version was given to a group on a day (YYYY-MM-DD). Throws NotFoundError, ContentRefusedError, AlreadyGivenError. */
 	give(id: string, giving: FormGiving): Promise<FormGiving>;
 }
@@ -118,6 +127,22 @@ export function createFormStore({ kysely, clock, newId }: StoreContext): FormSto
 				items: items ?? 0,
 				givings: givings ?? 0,
 			}));
+		},
+
+		uses() {
+			return kysely
+				.selectFrom('givings')
+				.innerJoin('form_items', (join) =>
+					join
+						.onRef('form_items.form_id', '=', 'givings.form_id')
+						.onRef('form_items.form_version', '=', 'givings.form_version'),
+				)
+				.innerJoin('forms', 'forms.id', 'givings.form_id')
+				.select(['form_items.item_id as item', 'forms.title as form', 'givings.given_on as date'])
+				.distinct()
+				.orderBy('item')
+				.orderBy('date')
+				.execute();
 		},
 
 		give(id, giving) {

@@ -51,6 +51,8 @@ export interface ItemStore {
 	history(id: string): Promise<ItemHistory>;
 	/** Number of items, whatever their status. */
 	count(): Promise<number>;
+	/** Every approved version, by id. */
+	approved(): Promise<readonly ItemRecord[]>;
 }
 
 /** Items kept in the tables of a store. */
@@ -186,6 +188,20 @@ export function createItemStore(context: StoreContext): ItemStore {
 						})),
 					};
 				});
+		},
+
+		async approved() {
+			const rows = await kysely
+				.selectFrom('items')
+				.innerJoin('item_versions', (join) =>
+					join
+						.onRef('item_versions.item_id', '=', 'items.id')
+						.onRef('item_versions.version', '=', 'items.approved_version'),
+				)
+				.select(['items.id', 'item_versions.version', 'item_versions.status', 'item_versions.document'])
+				.orderBy('items.id')
+				.execute();
+			return rows.map(({ id, version, status, document }) => ({ id, version, status, item: readItem(document) }));
 		},
 
 		async count() {

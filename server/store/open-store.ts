@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { type BackupReport, backUpStore } from './backup.ts';
+import { type BlueprintStore, createBlueprintStore } from './blueprint-store.ts';
 import { prepareDataFolder } from './data-folder.ts';
 import { createFormStore, type FormStore } from './form-store.ts';
 import { createGroupStore, type GroupStore } from './group-store.ts';
@@ -14,6 +15,7 @@ export interface Store {
 	readonly items: ItemStore & ItemSearch;
 	readonly forms: FormStore;
 	readonly groups: GroupStore;
+	readonly blueprints: BlueprintStore;
 	/** Whether nothing was ever kept in it. */
 	isNew(): Promise<boolean>;
 	/** Writes a consistent copy into a new file that only its owner can read. Throws FileExistsError, FileRefusedError. */
@@ -65,6 +67,7 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 		items: { ...createItemStore(context), ...createItemSearch(context) },
 		forms: createFormStore(context),
 		groups: createGroupStore(context),
+		blueprints: createBlueprintStore(context),
 		isNew: async () => {
 			const happened = await engine.kysely.selectFrom('happenings').select('id').limit(1).executeTakeFirst();
 			return happened === undefined;

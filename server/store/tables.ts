@@ -61,6 +61,14 @@ export interface Tables {
 		item_id: string;
 		item_version: number;
 	};
+	readonly blueprints: { id: string; newest_version: number; title: string; created_at: string };
+	readonly blueprint_versions: {
+		blueprint_id: string;
+		version: number;
+		document: string;
+		created_at: string;
+		created_by: string | null;
+	};
 	readonly groups: { id: string; name: string; grade: string | null; created_at: string };
 	readonly group_students: { group_id: string; position: number; code: string };
 	readonly givings: { form_id: string; form_version: number; group_id: string; given_on: string };

@@ -25,7 +25,7 @@ describe('the demo department', () => {
 		const { items, groups } = readDemo();
 		await store.items.createMany(items.slice(0, 50), 'approved');
 		if (groups[0]) await store.groups.add(groups[0]);
-		expect(await fillDemo(store)).toEqual({ items: 30, forms: 2, groups: groups.length - 1 });
+		expect(await fillDemo(store)).toEqual({ items: 30, forms: 2, groups: groups.length - 1, blueprints: 4 });
 		expect((await store.items.find({ limit: 1 })).total).toBe(80);
 	});
 });

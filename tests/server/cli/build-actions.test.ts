@@ -1,0 +1,81 @@
+import { expect, test } from 'vitest';
+import { makeCommandLine } from '../../helpers/command-line.ts';
+import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
+
+async function makeDemoLine() {
+	const line = makeCommandLine();
+	expect((await line.run(['demo'])).status).toBe(0);
+	return line;
+}
+
+test('a department plans, builds, compares, swaps and gives', async () => {
+	const { run } = await makeDemoLine();
+	expect((await run(['blueprints', 'list'])).out.split('\n')).toHaveLength(4);
+	expect((await run(['blueprints', 'show', 'srm-unit-check-plan'])).out).toContain('6.3(C), counters: 2 items');
+	const built = await run([
+		'forms',
+		'build',
+		'--blueprint',
+		'srm-unit-check-plan',
+		'--count',
+		'2',
+		'--seed',
+		'autumn',
+		'--keep',
+		'--json',
+	]);
+	expect(built.status).toBe(0);
+	const [first, second] = built.json.kept;
+	const compared = await run(['forms', 'compare', first, second]);
+	expect(compared.out).toContain('no item shared');
+	expect((await run(['forms', 'swap', first, '--position', '3'])).out).toContain('likeness');
+	expect((await run(['blueprints', 'of', first])).out).toContain('12 items');
+	expect((await run(['forms', 'give', first, '--group', 'srm-class-6a', '--date', '2026-10-12'])).out).toContain(
+		'was given to srm-class-6a',
+	);
+	expect((await run(['forms', 'show', first])).out).toContain('on 2026-10-12');
+});
+
+test('what cannot be built says why and ends with 1', async () => {
+	const { run, write } = await makeDemoLine();
+	const cells = [{ standard: '6.2(D)', model: 'counters' as const, items: { min: 1, max: 1 } }];
+	const plan = makeBlueprint({
+		items: { min: 1, max: 1 },
+		cells,
+		kinds: [],
+		sections: [{ title: 'All', items: { min: 1, max: 1 } }],
+	});
+	await run(['blueprints', 'add', write('plan.json', { id: 'plan-one', blueprint: plan })]);
+	const { status, out } = await run(['forms', 'explain', '--blueprint', 'plan-one']);
+	expect(status).toBe(1);
+	expect(out).toContain('No forms can be built.');
+	expect(out).toMatch(/on 6\.2\(D\) with counters.*the bank has 0/);
+});
+
+test('a blueprint file is checked and added', async () => {
+	const { run, write } = makeCommandLine();
+	expect((await run(['blueprints', 'check', write('good.json', makeBlueprint())])).out).toBe('nothing to mend');
+	expect(
+		(await run(['blueprints', 'check', write('bad.json', makeBlueprint({ items: { min: 5, max: 2 } }))])).status,
+	).toBe(1);
+	expect(
+		(await run(['blueprints', 'add', write('plan.json', { id: 'plan-one', blueprint: makeBlueprint() })])).out,
+	).toContain('plan-one v1');
+});
+
+test('what is not understood is refused', async () => {
+	const { run } = await makeDemoLine();
+	for (const words of [
+		['forms', 'build'],
+		['forms', 'build', '--blueprint', 'srm-unit-check-plan', '--count', '5'],
+		['forms', 'compare', 'srm-unit-check-a'],
+		['forms', 'swap', 'srm-unit-check-a'],
+		['forms', 'give', 'srm-unit-check-a'],
+	]) {
+		expect((await run(words)).status, words.join(' ')).toBe(2);
+	}
+	expect((await run(['forms', 'build', '--blueprint', 'no-plan'])).status).toBe(1);
+	expect(
+		(await run(['forms', 'give', 'srm-unit-check-a', '--group', 'srm-class-6a', '--date', '2026-02-30'])).status,
+	).toBe(1);
+});
