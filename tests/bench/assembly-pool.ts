@@ -4,7 +4,16 @@ import type { Blueprint, Context, Item, ModelType } from '../../item-bank/types.
 
 const codes = ['6.2(B)', '6.2(C)', '6.2(D)', '6.3(C)', '6.3(D)', '7.3(A)', '7.3(B)'];
 const models: readonly ModelType[] = ['symbols', 'counters', 'number-line', 'story', 'table'];
-const settings = ['mine-lift', 'tide-gauge', 'cold-storage', 'garden-fund', 'battery-bench', 'mountain-rail', 'kite-field', 'well-shaft'];
+const settings = [
+	'mine-lift',
+	'tide-gauge',
+	'cold-storage',
+	'garden-fund',
+	'battery-bench',
+	'mountain-rail',
+	'kite-field',
+	'well-shaft',
+];
 const roles: readonly Context['role'][] = ['position', 'change', 'total-distance', 'comparison'];
 
 /** Approved items no two of which ask the same: every standard, model, kind, DOK and context role in uneven shares. */
@@ -28,7 +37,10 @@ function drawItem(random: Random): Item {
 	const reach = random.pick([9, 12, 30, 90]);
 	const expression = drawExpression(random, reach);
 	const context = isStory ? { context: { setting: random.pick(settings), role: random.pick(roles) } } : {};
-	const words = Array.from({ length: isStory ? random.nextInteger(12, 45) : random.nextInteger(2, 12) }, () => 'word').join(' ');
+	const words = Array.from(
+		{ length: isStory ? random.nextInteger(12, 45) : random.nextInteger(2, 12) },
+		() => 'word',
+	).join(' ');
 	const common = {
 		name: `Synthetic ${expression}`,
 		given,
@@ -36,7 +48,16 @@ function drawItem(random: Random): Item {
 		stem: [{ kind: 'paragraph' as const, text: `${words} \`${expression}\`?` }],
 		points: random.nextInteger(1, 6) === 6 ? 2 : 1,
 		dok: random.pick([1, 1, 1, 2, 2, 2, 2, 3]),
-		alignments: [{ framework: 'teks-math', edition: '2012', code: random.pick(codes), grade: '6', extent: 'full' as const, primary: true }],
+		alignments: [
+			{
+				framework: 'teks-math',
+				edition: '2012',
+				code: random.pick(codes),
+				grade: '6',
+				extent: 'full' as const,
+				primary: true,
+			},
+		],
 		...context,
 	};
 	if (random.nextInteger(0, 2) === 0) return { kind: 'gridded', ...common, expression, grid: 'plain-sign-first' };
@@ -64,7 +85,11 @@ export function largeBlueprint(): Blueprint {
 		{ standard: '6.3(D)', items: { min: 8, max: 12 } },
 		{ standard: '7.3', items: { min: 8, max: 14 } },
 		...models.map((model) => ({ model, items: { min: 6, max: 10 } })),
-		...(['symbols', 'counters', 'number-line'] as const).map((model) => ({ standard: '6.3(D)', model, items: { min: 1, max: 4 } })),
+		...(['symbols', 'counters', 'number-line'] as const).map((model) => ({
+			standard: '6.3(D)',
+			model,
+			items: { min: 1, max: 4 },
+		})),
 		...(['story', 'table'] as const).map((model) => ({ standard: '7.3(B)', model, items: { min: 1, max: 3 } })),
 		{ standard: '6.3(C)', model: 'counters', items: { min: 2 } },
 		{ standard: '6.3(C)', model: 'number-line', items: { min: 2 } },

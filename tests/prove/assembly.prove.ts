@@ -15,7 +15,10 @@ test('500 small requests come out as trying every way says, and their conflicts 
 		const least = tryAll(request);
 		const answer = buildHere(request, solver, () => {});
 		if (least !== undefined) {
-			expect(answer, `seed ${seed}`).toMatchObject({ kind: 'built', proof: { status: 'optimal', unevenness: least, bound: least } });
+			expect(answer, `seed ${seed}`).toMatchObject({
+				kind: 'built',
+				proof: { status: 'optimal', unevenness: least, bound: least },
+			});
 			tally[least === 0 ? 'even' : 'uneven'] += 1;
 			continue;
 		}

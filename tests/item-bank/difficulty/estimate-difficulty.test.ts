@@ -3,7 +3,8 @@ import { estimateDifficulty } from '../../../item-bank/difficulty/estimate-diffi
 import { countWords, readingLoadOf } from '../../../item-bank/difficulty/reading.ts';
 import { makeChoice, makeGridded, makeMultipleChoice } from '../../helpers/items.ts';
 
-const ask = (expression: string) => makeGridded({ expression, stem: [{ kind: 'paragraph', text: `What is \`${expression}\`?` }] });
+const ask = (expression: string) =>
+	makeGridded({ expression, stem: [{ kind: 'paragraph', text: `What is \`${expression}\`?` }] });
 
 describe('the estimate of difficulty', () => {
 	test('starts at 1, adds what each feature says and rounds', () => {
@@ -46,7 +47,9 @@ describe('the reading load', () => {
 	test('counts words, with mathematics between backticks as one, in stem, table and options', () => {
 		expect(countWords(ask('-3 - (-8)'))).toBe(3);
 		const table = makeGridded({
-			stem: [{ kind: 'table', caption: 'Two readings', header: ['Time', 'Height in metres'], rows: [['noon', '`-5`']] }],
+			stem: [
+				{ kind: 'table', caption: 'Two readings', header: ['Time', 'Height in metres'], rows: [['noon', '`-5`']] },
+			],
 		});
 		expect(countWords(table)).toBe(2 + 1 + 3 + 1 + 1);
 	});

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { answerOf, factsOf, keyPlaceOf, numbersOf } from '../../../item-bank/forms/asked.ts';
 import { compareForms } from '../../../item-bank/forms/compare-forms.ts';
 import { shapeOf } from '../../../item-bank/forms/shape.ts';
-import { answerOf, factsOf, keyPlaceOf, numbersOf } from '../../../item-bank/forms/asked.ts';
 import { makeChoice, makeGridded, makeMultipleChoice } from '../../helpers/items.ts';
 import { demoForms, demoPool, finderOf, recordsOf } from './sample-blueprints.ts';
 
@@ -34,7 +34,11 @@ describe('comparing forms made by hand', () => {
 
 	test('takes the points a form gives instead of the item', () => {
 		const records = recordsOf(makeGridded(), makeGridded());
-		const form = { title: 'A', gridProfile: 'plain-sign-first', sections: [{ title: 'S', items: [{ item: 'item-1', version: 1, points: 3 }] }] };
+		const form = {
+			title: 'A',
+			gridProfile: 'plain-sign-first',
+			sections: [{ title: 'S', items: [{ item: 'item-1', version: 1, points: 3 }] }],
+		};
 		const points = compareForms([form, form], finderOf(records), scope).rows.find(({ label }) => label === 'points');
 		expect(points?.values).toEqual([3, 3]);
 	});
@@ -76,7 +80,10 @@ describe('what an item asks', () => {
 	test('a fact is the same however it is written, and an equation in a stem tells one', () => {
 		expect(factsOf(grid('-3 - 8'))).toEqual(factsOf(grid('-8 + (-3)')));
 		expect(factsOf(grid('-3 - 8'))).not.toEqual(factsOf(grid('-3 + 8')));
-		const teller = makeGridded({ expression: '2 + 2', stem: [{ kind: 'paragraph', text: 'Since `-3 - 8 = -11`, what is `2 + 2`?' }] });
+		const teller = makeGridded({
+			expression: '2 + 2',
+			stem: [{ kind: 'paragraph', text: 'Since `-3 - 8 = -11`, what is `2 + 2`?' }],
+		});
 		expect(factsOf(teller)).toEqual(expect.arrayContaining([...factsOf(grid('-3 - 8'))]));
 	});
 });

@@ -29,7 +29,9 @@ export function finderOf(records: readonly ItemRecord[]): FindItem {
 
 /** The demo bank as approved records. */
 export function demoPool(): readonly ItemRecord[] {
-	return readDemo().items.flatMap(({ id, item }) => (id === undefined ? [] : [{ id, version: 1, status: 'approved' as const, item }]));
+	return readDemo().items.flatMap(({ id, item }) =>
+		id === undefined ? [] : [{ id, version: 1, status: 'approved' as const, item }],
+	);
 }
 
 /** The two demo forms. */
