@@ -6,7 +6,7 @@ describe('the demo department', () => {
 	test('moves in whole and approved', async () => {
 		const store = await openTestStore();
 		const report = await fillDemo(store);
-		expect(report).toEqual({ items: 80, forms: 2, groups: readDemo().groups.length });
+		expect(report).toEqual({ items: 80, forms: 2, groups: readDemo().groups.length, blueprints: 4 });
 		const { total, facets } = await store.items.find({ limit: 1 });
 		expect(total).toBe(80);
 		expect(facets?.status).toEqual([{ value: 'approved', count: 80 }]);
