@@ -40,8 +40,8 @@ interface Search {
 /** Up to so many fine classes, programs keep sharing rules themselves from the start. */
 const smallBank = 400;
 
-/** Exchanges tried to improve each solution. */
-const improvingSteps = 60_000;
+/** Most exchanges tried to improve each solution; where there are few items and places, fewer say as much. */
+const mostSteps = 60_000;
 
 /** Times the first forms are improved again before a program is tried. */
 const extraRounds = 6;
@@ -185,9 +185,17 @@ function attempt(search: Search, plan: ProgramPlan, method: BuildProof['method']
 	return solution.status;
 }
 
+function stepsFor({ instance }: Search, places: number): number {
+	return Math.min(mostSteps, 40 * places * instance.items.length);
+}
+
 function improve(search: Search, start: readonly PickedItem[], method: BuildProof['method']): void {
 	const { best, bound, random, workshop } = search;
-	const improved = improveForms(workshop, start, random, { steps: improvingSteps, least: 0, goal: bound });
+	const improved = improveForms(workshop, start, random, {
+		steps: stepsFor(search, start.length),
+		least: 0,
+		goal: bound,
+	});
 	if (!best || compareImproved(improved, best) < 0) search.best = { ...improved, method };
 }
 
@@ -202,16 +210,17 @@ function finish(search: Search): SearchResult {
 	if (!best || !isKept(search)) return { kind: 'undecided', nodes };
 	const { method, unevenness } = best;
 	tell(search, 'choosing', nodes);
+	const steps = stepsFor(search, best.picked.length);
 	// Among forms as even, those with keys spread over the options; then, while an order rule is not kept, others again.
 	const polished = improveForms(workshop, best.picked, random, {
-		steps: improvingSteps / 4,
-		least: improvingSteps / 4,
+		steps: steps / 4,
+		least: steps / 4,
 		goal: unevenness,
 	});
 	const chosen = compareImproved(polished, best) < 0 ? polished : best;
 	let arrangement = arrangeItems(instance, chosen.picked, random);
 	for (let round = 1; round < orderings && arrangement.breaches > 0; round += 1) {
-		const options = { steps: improvingSteps / 6, least: 300 * round, goal: unevenness, isOtherWanted: true };
+		const options = { steps: steps / 6, least: 300 * round, goal: unevenness, isOtherWanted: true };
 		const other = improveForms(workshop, chosen.picked, random, options);
 		if (other.missed > 0 || other.excess > 0 || other.unevenness > unevenness) continue;
 		const next = arrangeItems(instance, other.picked, random);
