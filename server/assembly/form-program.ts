@@ -3,7 +3,7 @@ import type { ItemTraits } from '../../item-bank/forms/item-traits.ts';
 import type { Measure } from '../../item-bank/forms/measures.ts';
 import type { Requirement } from '../../item-bank/forms/requirements.ts';
 import type { ItemClass } from './classes.ts';
-import { bandPath, type FixedItem, type Instance } from './instance.ts';
+import { bandPath, type Instance, sumFixed } from './instance.ts';
 import { draftProgram, type Program, type ProgramDraft } from './program.ts';
 
 /** What kind of program to write. */
@@ -294,8 +294,4 @@ function addTarget(draft: ProgramDraft, plan: ProgramPlan, byForm: readonly (rea
 		draft.addRow('steps above target', -Infinity, 9 - fixed, [...terms, [missed, -10]]);
 		draft.addRow('steps below target', -9 - fixed, Infinity, [...terms, [missed, 10]]);
 	});
-}
-
-function sumFixed(anchors: readonly FixedItem[], worth: (traits: ItemTraits, section: number) => number): number {
-	return anchors.reduce((sum, { traits, section }) => sum + worth(traits, section), 0);
 }

@@ -94,3 +94,11 @@ export function bandPath({ group }: Measure): string {
 function withoutBand({ band: _band, ...measure }: Measure): Measure {
 	return measure;
 }
+
+/** What items that stand on every form add to a measure of one. */
+export function sumFixed(
+	anchors: readonly FixedItem[],
+	worth: (traits: ItemTraits, section: number) => number,
+): number {
+	return anchors.reduce((sum, { traits, section }) => sum + worth(traits, section), 0);
+}
