@@ -529,6 +529,10 @@ export interface Exclusions {
 	 */
 	readonly keyPlaceMost?: number;
 	/**
+	 * Items of one form that may be of one sort: the same standard, model type, kind, DOK, context role and shape.
+	 */
+	readonly likeMost?: number;
+	/**
 	 * true: no two items of one form where one tells or asks what the other asks.
 	 */
 	readonly giveaways?: boolean;
@@ -1419,6 +1423,10 @@ export interface ItemFindings {
 	 * The worked solution of the item's expression, where it has one: the expression as given, then a line for each step.
 	 */
 	readonly steps?: readonly StepLine[];
+	/**
+	 * All that the rules of item writing say: what stops the item first, then advice for a person to judge.
+	 */
+	readonly notes?: readonly ReviewEntry[];
 }
 export interface OptionsKey {
 	readonly kind: 'options';
@@ -1456,6 +1464,18 @@ export interface StepLine {
 	 * What was done, empty beside the expression as given.
 	 */
 	readonly note: string;
+}
+export interface ReviewEntry {
+	readonly severity: 'stop' | 'advise';
+	readonly code: string;
+	readonly path: string;
+	readonly message: string;
+	readonly guideline: GuidelineEntry;
+}
+export interface GuidelineEntry {
+	readonly source: string;
+	readonly number?: number;
+	readonly isFromMemory?: boolean;
 }
 /**
  * Every version of an item, newest first, and what was done when.

@@ -1,4 +1,4 @@
-import { checkItem } from '../item-bank/checks/check-item.ts';
+import { reviewItem } from '../item-bank/checks/review-item.ts';
 import { EvaluationError } from '../item-bank/expression/evaluation-error.ts';
 import { parseMathematics } from '../item-bank/expression/parse.ts';
 import { stepRows } from '../item-bank/expression/steps.ts';
@@ -15,8 +15,11 @@ export function findOut(document: unknown): ItemFindings {
 	const item = document as Item;
 	const finding = findKey(item);
 	const steps = workItem(item);
+	const notes = reviewItem(item);
+	const stops = notes.filter(({ severity }) => severity === 'stop');
 	return {
-		problems: checkItem(item),
+		problems: stops.map(({ code, path, message }) => ({ code, path, message })),
+		notes,
 		...('key' in finding ? { key: finding.key } : {}),
 		...(steps ? { steps } : {}),
 	};

@@ -1,6 +1,6 @@
 import type { ItemRecord } from '../../item-bank/items/record.ts';
 import { resolveCode } from '../../item-bank/standards/code.ts';
-import type { Item, ItemPage, ItemQuery } from '../../item-bank/types.ts';
+import type { Item, ItemFindings, ItemPage, ItemQuery } from '../../item-bank/types.ts';
 import { findOut } from '../item-findings.ts';
 import { compileSchema } from '../json-schemas.ts';
 import { describeErrors } from '../shape-problems.ts';
@@ -20,10 +20,11 @@ export const itemsCommand: Command = {
 		'items find [WORDS] [--code CODE --framework ID --edition E] [--model M] [--status S] …',
 		'items show ITEM [--version N]',
 		'items add FILE',
+		'items check ITEM|FILE [--version N]',
 		'items approve ITEM [--version N]',
 		'items retire ITEM [--version N]',
 	],
-	summary: 'finds, shows, adds, approves and retires items',
+	summary: 'finds, shows, adds, checks, approves and retires items',
 	options: {
 		framework: { type: 'string', help: 'framework of the code, such as ccss-m' },
 		edition: { type: 'string', help: 'its edition, such as 2010' },
@@ -42,7 +43,7 @@ export const itemsCommand: Command = {
 		cursor: { type: 'string', help: 'next of the page before' },
 		version: { type: 'string', help: 'the newest when left out' },
 	},
-	run: (call) => pickAction(call, { find, show, add, approve, retire }),
+	run: (call) => pickAction(call, { find, show, add, check, approve, retire }),
 };
 
 async function find(call: Call, words: readonly string[]): Promise<Outcome> {
@@ -70,6 +71,40 @@ async function add(call: Call, words: readonly string[]): Promise<Outcome> {
 		return `${id}  draft  ${item.name}${length > 0 ? `  (${length} to mend before approval)` : ''}`;
 	});
 	return { value: records, lines };
+}
+
+/** What the rules of item writing say of an item of the bank, or of the items in a file. */
+async function check(call: Call, words: readonly string[]): Promise<Outcome> {
+	const named = oneWord(words, 'ITEM or FILE');
+	const items = named.endsWith('.json') ? readItems(named) : [await readKept(call, named)];
+	const value = items.map(({ id, item }) => ({ id, notes: findOut(item).notes ?? findOut(item).problems.map(asStop) }));
+	const lines = value.flatMap(({ id, notes }) => notes.map((note) => `${id}${writeNote(note)}`));
+	const hasFaults = value.some(({ notes }) => notes.some(({ severity }) => severity === 'stop'));
+	return { value, lines: lines.length > 0 ? lines : ['nothing to mend'], hasFaults };
+}
+
+async function readKept(call: Call, id: string): Promise<NewItem> {
+	const store = await call.openStore(true);
+	return store.items.get(id, versionOf(call));
+}
+
+function readItems(file: string): readonly NewItem[] {
+	const document = readJson(file);
+	return (Array.isArray(document) ? document : [document])
+		.map(readEntry)
+		.map((entry, index) => ({ id: `item ${index + 1}`, ...entry }));
+}
+
+type Note = NonNullable<ItemFindings['notes']>[number];
+
+function asStop(problem: ItemFindings['problems'][number]): Note {
+	return { severity: 'stop', ...problem, guideline: { source: 'the shape of an item' } };
+}
+
+function writeNote({ severity, path, message, guideline }: Note): string {
+	const { source, number, isFromMemory } = guideline;
+	const where = `${source}${number === undefined ? '' : `, guideline ${number}`}${isFromMemory ? ', number from memory' : ''}`;
+	return `${path}: ${severity === 'stop' ? 'stops approval' : 'advice'}: ${message} (${where})`;
 }
 
 async function approve(call: Call, words: readonly string[]): Promise<Outcome> {
