@@ -44,7 +44,7 @@ export function addAssemblyRoutes(app: FastifyInstance, store: Store, clock: () 
 		}
 		const plan = document ?? (await store.blueprints.get(blueprint ?? '')).blueprint;
 		const today = clock().toISOString().slice(0, 10);
-		const signal = signalOfClose(request, reply);
+		const signal = signalOfClose(reply);
 		return buildFromBank(store, { blueprint: plan, count, seed, like, keep, today }, { signal });
 	});
 	app.get<{ Querystring: { first: string; second: string } }>(

@@ -108,7 +108,7 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		async (request, reply) => {
 			const { version, as, images = 'png' } = request.body;
 			const { record, items } = await forms.get(request.params.id, version);
-			const signal = signalOfClose(request, reply);
+			const signal = signalOfClose(reply);
 			const { fileName, bytes, report } = await exportForm(
 				{ form: record, items },
 				{ as, images, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
@@ -133,7 +133,7 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		}
 		const { record, items } = await forms.get(request.params.id, version);
 		const codes = group === undefined ? students : (await store.groups.get(group)).group.studentCodes;
-		const signal = signalOfClose(request, reply);
+		const signal = signalOfClose(reply);
 		const files = await printForm({ form: record, items, students: codes }, { ...order, signal });
 		return reply
 			.type('application/zip')

@@ -1,4 +1,4 @@
-import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { FastifyReply } from 'fastify';
 import { ContentRefusedError, type Subject } from '../store/store-errors.ts';
 
 /** Schema of an id in an address. */
@@ -24,10 +24,11 @@ export async function underField<T>(field: Subject, work: Promise<T>): Promise<T
 }
 
 /** Given when whoever asked goes away before the answer is written. */
-export function signalOfClose(request: FastifyRequest, reply: FastifyReply): AbortSignal {
+export function signalOfClose(reply: FastifyReply): AbortSignal {
 	const abandoned = new AbortController();
-	request.raw.once('close', () => {
-		if (request.raw.destroyed && !reply.raw.writableEnded) abandoned.abort();
+	// The request closes as soon as its body is read; only the answer tells whether anybody is still there.
+	reply.raw.once('close', () => {
+		if (!reply.raw.writableFinished) abandoned.abort();
 	});
 	return abandoned.signal;
 }
