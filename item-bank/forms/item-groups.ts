@@ -18,7 +18,7 @@ export interface GroupRule {
 
 /** The rules a blueprint sets on what items of one form share, in document order. */
 export function groupRules({ exclusions = {} }: Blueprint): readonly GroupRule[] {
-	const { settingMost, answerMost, numbersMost, keyPlaceMost, giveaways } = exclusions;
+	const { settingMost, answerMost, numbersMost, keyPlaceMost, likeMost, giveaways } = exclusions;
 	return [
 		...rule(
 			'/exclusions/settingMost',
@@ -47,6 +47,14 @@ export function groupRules({ exclusions = {} }: Blueprint): readonly GroupRule[]
 			'with the key at the same option',
 			({ keyPlace }) => (keyPlace === undefined ? undefined : 'ABCDEFGH'[keyPlace]),
 			(group) => `the key at option ${group}`,
+		),
+		...rule(
+			'/exclusions/likeMost',
+			likeMost,
+			'of one sort',
+			({ standard, model, kind, dok, role, shape }) =>
+				[standard, model, kind, `DOK ${dok}`, role, shape].filter(Boolean).join(', '),
+			(group) => `the sort ${group}`,
 		),
 		...(giveaways === true
 			? [

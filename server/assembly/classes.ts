@@ -26,7 +26,7 @@ export type Grain = 'near' | 'coarse' | 'fine';
 /** Groups the items of an instance into classes. Items that no section admits are left out; forced items are classes of their own. */
 export function classesOf(instance: Instance, grain: Grain): readonly ItemClass[] {
 	const wanted = new Map(instance.wanted.map(({ id }, index) => [id, index]));
-	const rules = rulesSeen(instance, grain);
+	const rules = rulesSeen(instance.rules, grain);
 	const classes = new Map<string, Draft>();
 	instance.items.forEach(({ traits, sections }, index) => {
 		if (sections.length === 0) return;
@@ -47,9 +47,11 @@ interface Draft {
 	readonly wanted?: number;
 }
 
-function rulesSeen({ rules }: Instance, grain: Grain): readonly GroupRule[] {
+/** The sharing rules whose groups classes of a grain lie wholly inside or outside of, so that programs can keep them. */
+export function rulesSeen<T extends { readonly path: string }>(rules: readonly T[], grain: Grain): readonly T[] {
 	if (grain === 'fine') return rules;
-	return grain === 'coarse' ? rules.filter(({ path }) => path === '/exclusions/settingMost') : [];
+	const paths = grain === 'coarse' ? ['/exclusions/likeMost', '/exclusions/settingMost'] : ['/exclusions/likeMost'];
+	return rules.filter(({ path }) => paths.includes(path));
 }
 
 function classKey(traits: ItemTraits, rules: readonly GroupRule[], grain: Grain): string {

@@ -16,7 +16,7 @@ export function describeBuild(answer: BuildAnswer, findItem: FindItem, scope: Re
 	switch (answer.kind) {
 		case 'built':
 			return paragraphs([
-				`Built ${count(answer.forms.length, 'form')}. ${proofWords(answer.proof)}`,
+				`Built ${count(answer.forms.length, 'form')}. ${proofWords(answer.proof, answer.balance.forms.length)}`,
 				...answer.forms.map((form) => describeForm(form, findItem, scope)),
 				describeBalance(answer.balance),
 				answer.departures.length > 0 &&
@@ -41,22 +41,27 @@ export function describeBuild(answer: BuildAnswer, findItem: FindItem, scope: Re
 
 /** A balance report as a table: one line a measure, differences marked, bands beside them. */
 export function describeBalance(report: BalanceReport): string {
-	const heads = report.forms.map((title, index) => `${columnName(index)} = ${title}`);
+	const isCompared = report.forms.length > 1;
 	const rows = report.rows.map(({ label, values, difference, allowed }) => [
 		label,
 		...values.map(String),
-		difference === 0 ? 'same' : String(difference),
-		allowed === undefined ? '' : String(allowed),
+		...(isCompared
+			? [difference === 0 ? 'same' : String(difference), allowed === undefined ? '' : String(allowed)]
+			: []),
 	]);
+	const names = report.forms.map((_, index) => columnName(index));
+	const head = ['measure', ...names, ...(isCompared ? ['apart', 'allowed'] : [])];
 	const representation = [
 		"Webb's balance of representation",
 		...report.representation.map((value) => value.toFixed(2)),
-		'',
-		'',
 	];
-	const names = ['measure', ...report.forms.map((_, index) => columnName(index)), 'apart', 'allowed'];
 	const shared = report.shared.length === 0 ? 'no item shared' : `shared: ${report.shared.join(', ')}`;
-	return `${heads.join('\n')}\n${shared}\n\n${table([names, ...rows, representation])}`;
+	return paragraphs([
+		[...report.forms.map((title, index) => `${columnName(index)} = ${title}`), ...(isCompared ? [shared] : [])].join(
+			'\n',
+		),
+		table([head, ...rows, representation]),
+	]).trimEnd();
 }
 
 /** One form as text: sections, and for each place what stands there. */
@@ -88,7 +93,7 @@ export function describeForm(form: Form, findItem: FindItem, scope: ReportScope)
 	return `${form.title} (${count(places.length, 'item')})\n\n${sections.join('\n\n')}`;
 }
 
-function proofWords({ status, unevenness, bound, nodes, method }: BuildProof): string {
+function proofWords({ status, unevenness, bound, nodes, method }: BuildProof, compared: number): string {
 	const how = {
 		'like-for-like': 'every form takes the same number from each class of like items',
 		'near-alike': 'every form takes the same number from each class of nearly like items',
@@ -98,11 +103,13 @@ function proofWords({ status, unevenness, bound, nodes, method }: BuildProof): s
 	}[method];
 	const what =
 		unevenness === 0
-			? 'Proved: nothing that is counted differs between them, or from the target.'
+			? compared > 1
+				? 'Proved: as even as forms can be; only places of keys and the spread of difficulty may differ.'
+				: 'It keeps the plan, and its target of difficulty to a step.'
 			: status === 'optimal'
-				? `Proved: their unevenness of ${unevenness} is the least possible.`
-				: `Their unevenness is ${unevenness}; that less than ${bound} is impossible is proved, between the two it is open.`;
-	return `${what} (${how}; ${count(nodes, 'node')} searched)`;
+				? `Proved: an unevenness of ${unevenness} is the least possible.`
+				: `The unevenness is ${unevenness}; that less than ${bound} is impossible is proved, between the two it is open.`;
+	return `${what}\n(${how}; ${count(nodes, 'node')} searched)`;
 }
 
 function conflictHead(length: number, isIrreducible: boolean): string {

@@ -3,7 +3,7 @@ import { count, type Requirement, requirementsOf, requirementWords } from '../..
 import { createRandom } from '../../item-bank/random/random.ts';
 import type { Blueprint, ConflictEntry } from '../../item-bank/types.ts';
 import type { BuildRequest } from './build-request.ts';
-import { classesOf } from './classes.ts';
+import { classesOf, rulesSeen } from './classes.ts';
 import { writeFormProgram } from './form-program.ts';
 import { makeInstance } from './instance.ts';
 import type { PoolItem } from './pool.ts';
@@ -34,8 +34,14 @@ export function findConflict(
 	const programWithout = (dropped: ReadonlySet<string>): Program => {
 		const instance = makeInstance(request, pool, createRandom(tools.seed), dropped);
 		const classes = classesOf(instance, isFine ? 'fine' : 'coarse');
-		return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'any' })
-			.program;
+		return writeFormProgram({
+			instance,
+			classes,
+			forms: instance.count,
+			copies: 1,
+			grain: isFine ? 'fine' : 'coarse',
+			goal: 'any',
+		}).program;
 	};
 	const conflicts = (paths: readonly string[]): boolean | undefined => {
 		const dropped = new Set(all.filter((path) => !paths.includes(path)));
@@ -109,7 +115,7 @@ function requirementPaths(request: BuildRequest, pool: readonly PoolItem[], isFi
 	const exclusionPaths = new Set(pool.flatMap(({ exclusions }) => exclusions.map(({ path }) => path)));
 	return [
 		...new Set(requirementsOf(blueprint).map(({ path }) => path)),
-		...(isFine ? groupRules(blueprint).map(({ path }) => path) : []),
+		...rulesSeen(groupRules(blueprint), isFine ? 'fine' : 'coarse').map(({ path }) => path),
 		...(request.count > 1 || request.like
 			? Object.keys(blueprint.parallel ?? {}).map((group) => `/parallel/${group}`)
 			: []),

@@ -2,7 +2,7 @@ import type { GroupRule } from '../../item-bank/forms/item-groups.ts';
 import type { ItemTraits } from '../../item-bank/forms/item-traits.ts';
 import type { Measure } from '../../item-bank/forms/measures.ts';
 import type { Requirement } from '../../item-bank/forms/requirements.ts';
-import type { ItemClass } from './classes.ts';
+import { type Grain, type ItemClass, rulesSeen } from './classes.ts';
 import { bandPath, type Instance, sumFixed } from './instance.ts';
 import { draftProgram, type Program, type ProgramDraft } from './program.ts';
 
@@ -14,8 +14,8 @@ export interface ProgramPlan {
 	readonly forms: number;
 	/** Forms that share each class: the number of copies of the one form. */
 	readonly copies: number;
-	/** Whether sharing rules become rows; exact only with fine classes. */
-	readonly keepsRules: boolean;
+	/** What the classes look at; sharing rules they can keep become rows. */
+	readonly grain: Grain;
 	/**
 	 * balanced: as even as possible; even: every measure the same on all forms; any: whatever keeps the rows; nearest: rows may be broken at a price; fewest-new: as few
 	 * as possible from the classes without members, which stand for items still to be written.
@@ -62,7 +62,7 @@ export function writeFormProgram(plan: ProgramPlan): FormProgram {
 	addWanted(draft, plan, picks);
 	byForm.forEach((mine, form) => {
 		for (const requirement of instance.requirements) addRequirement(draft, plan, requirement, mine, form);
-		if (plan.keepsRules) for (const rule of instance.rules) addRule(draft, plan, rule, mine);
+		for (const rule of rulesSeen(instance.rules, plan.grain)) addRule(draft, plan, rule, mine);
 	});
 	addEqualSections(draft, plan, byForm);
 	addMeasures(draft, plan, byForm);

@@ -27,7 +27,7 @@ export function chooseInTurn(
 		const goals = form === 0 && !instance.like ? (['balanced'] as const) : (['even', 'any'] as const);
 		let next: readonly PickedItem[] | undefined;
 		for (const goal of goals) {
-			const plan: ProgramPlan = { instance: one, classes, forms: 1, copies: 1, keepsRules: false, goal };
+			const plan: ProgramPlan = { instance: one, classes, forms: 1, copies: 1, grain: 'coarse', goal };
 			const solution = solve(plan);
 			if (!('values' in solution)) continue;
 			const counts = countsOf(writeFormProgram(plan), solution.values, plan).map((count) => ({ ...count, form }));

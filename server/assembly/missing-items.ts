@@ -16,7 +16,14 @@ import type { SearchTools } from './search-forms.ts';
 export function findMissing(instance: Instance, isFine: boolean, tools: SearchTools): readonly MissingItems[] {
 	const own = classesOf(instance, isFine ? 'fine' : 'coarse');
 	const classes = [...own, ...newClasses(instance)];
-	const plan = { instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'fewest-new' } as const;
+	const plan = {
+		instance,
+		classes,
+		forms: instance.count,
+		copies: 1,
+		grain: isFine ? 'fine' : 'coarse',
+		goal: 'fewest-new',
+	} as const;
 	const { program, picks } = writeFormProgram(plan);
 	const solution = tools.solver.solve(program, { limits: tools.limits, seed: solverSeed(tools.seed) });
 	if (!('values' in solution)) return [];
@@ -81,7 +88,11 @@ function newClasses({ blueprint, items }: Instance): readonly ItemClass[] {
 		}
 	}
 	const strangeness = ({ standard, model, kind, dok }: ItemTraits): number =>
-		(inBank.has(`${standard} ${model} ${kind} ${dok}`) ? 0 : 2) + (kind === 'multiple-choice' ? 1 : 0) + dok - 1;
+		(inBank.has(`${standard} ${model} ${kind} ${dok}`) ? 0 : 2) +
+		(model === 'symbols' ? 0 : 1) +
+		(kind === 'multiple-choice' ? 1 : 0) +
+		dok -
+		1;
 	return made
 		.map((traits) => ({
 			traits,

@@ -23,7 +23,14 @@ export function findNearest(
 	tools: SearchTools,
 ): NearestForms | undefined {
 	const classes = classesOf(instance, isFine ? 'fine' : 'coarse');
-	const plan = { instance, classes, forms: instance.count, copies: 1, keepsRules: isFine, goal: 'nearest' } as const;
+	const plan = {
+		instance,
+		classes,
+		forms: instance.count,
+		copies: 1,
+		grain: isFine ? 'fine' : 'coarse',
+		goal: 'nearest',
+	} as const;
 	const written = writeFormProgram(plan);
 	const solution = tools.solver.solve(written.program, { limits: tools.limits, seed: solverSeed(tools.seed) });
 	if (!('values' in solution)) return undefined;

@@ -2,7 +2,7 @@ import { createRandom, type Random } from '../../item-bank/random/random.ts';
 import type { BuildProof } from '../../item-bank/types.ts';
 import { type Arrangement, arrangeItems } from './arrange-items.ts';
 import type { BuildLimits, BuildProgress } from './build-request.ts';
-import { classesOf, type ItemClass } from './classes.ts';
+import { classesOf, type Grain } from './classes.ts';
 import { type FormProgram, type ProgramPlan, writeFormProgram } from './form-program.ts';
 import { chooseInTurn } from './forms-in-turn.ts';
 import { compareImproved, type ImprovedForms, improveForms } from './improve-forms.ts';
@@ -71,8 +71,8 @@ export function searchForms(instance: Instance, tools: SearchTools): SearchResul
 		bound: 0,
 		nodes: 0,
 	};
-	const coarse = planOf(instance, classesOf(instance, 'coarse'), false);
-	const fine = instance.rules.length === 0 ? coarse : planOf(instance, classesOf(instance, 'fine'), true);
+	const coarse = planOf(instance, 'coarse');
+	const fine = instance.rules.length === 0 ? coarse : planOf(instance, 'fine');
 	const isSmall = fine.classes.length <= smallBank;
 	startSearch(search, coarse);
 	if (isKept(search) && isLarge(coarse)) return finish(search);
@@ -96,7 +96,7 @@ function startSearch(search: Search, coarse: ProgramPlan): void {
 	const isAlike = instance.count > 1 && instance.wanted.length === 0 && instance.like === undefined;
 	if (isAlike) attempt(search, { ...coarse, forms: 1, copies: instance.count }, 'like-for-like');
 	if (isSettled(search)) return;
-	const near = planOf(instance, classesOf(instance, 'near'), false);
+	const near = planOf(instance, 'near');
 	const plan: ProgramPlan = isAlike ? { ...near, forms: 1, copies: instance.count } : near;
 	attempt(search, { ...plan, goal: 'any' }, 'near-alike');
 	if (!search.best && instance.count > 1 && isLarge(coarse)) {
@@ -125,7 +125,7 @@ function isWorthProving({ classes, forms }: ProgramPlan): boolean {
 /** Steps 2 to 4 at one grain, ending early when the best forms are proved to be. Says what became of the last program. */
 function climb(search: Search, plan: ProgramPlan, coarse: ProgramPlan): Solution['status'] {
 	const { instance } = search;
-	const method = plan.keepsRules ? 'items' : 'classes';
+	const method = plan.grain === 'fine' ? 'items' : 'classes';
 	if (isSettled(search)) return 'optimal';
 	if (instance.count > 1 || instance.like !== undefined) {
 		for (const one of plan === coarse ? [plan] : [coarse, plan]) {
@@ -145,8 +145,9 @@ function climb(search: Search, plan: ProgramPlan, coarse: ProgramPlan): Solution
 	return attempt(search, plan, method);
 }
 
-function planOf(instance: Instance, classes: readonly ItemClass[], keepsRules: boolean): ProgramPlan {
-	return { instance, classes, forms: instance.count, copies: 1, keepsRules, goal: 'balanced' };
+function planOf(instance: Instance, grain: Grain): ProgramPlan {
+	const classes = classesOf(instance, grain);
+	return { instance, classes, forms: instance.count, copies: 1, grain, goal: 'balanced' };
 }
 
 function isKept({ best }: Search): boolean {

@@ -86,11 +86,11 @@ async function benchNative(): Promise<void> {
 	const instance = makeInstance(request, readPool(request), createRandom(request.seed));
 	const coarse = classesOf(instance, 'coarse');
 	const near = classesOf(instance, 'near');
-	const alike: ProgramPlan = { instance, classes: near, forms: 1, copies: 2, keepsRules: false, goal: 'any' };
+	const alike: ProgramPlan = { instance, classes: near, forms: 1, copies: 2, grain: 'near', goal: 'any' };
 	const single = coarse.flatMap((one) =>
 		one.members.map((member) => ({ ...one, members: [member], traits: instance.items[member]?.traits ?? one.traits })),
 	);
-	const plain: ProgramPlan = { instance, classes: single, forms: 2, copies: 1, keepsRules: true, goal: 'any' };
+	const plain: ProgramPlan = { instance, classes: single, forms: 2, copies: 1, grain: 'fine', goal: 'any' };
 	const programs = { plain: writeFormProgram(plain).program, classes: writeFormProgram(alike).program };
 	console.log(`plain program: ${sizeOf(programs.plain)}; class program: ${sizeOf(programs.classes)}`);
 	console.log(`whole build, thread and reading the bank included: ${ours.toFixed(2)} s`);

@@ -89,7 +89,7 @@ function smallProgram(seed: number): Program {
 	const request = smallRequest(seed);
 	const instance = makeInstance(request, readPool(request), createRandom(seed));
 	const classes = classesOf(instance, 'fine');
-	return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, keepsRules: true, goal: 'balanced' })
+	return writeFormProgram({ instance, classes, forms: instance.count, copies: 1, grain: 'fine', goal: 'balanced' })
 		.program;
 }
 

@@ -45,6 +45,8 @@ function drawRequest(random: Random, seed: number): BuildRequest {
 		answerMost: 1,
 		numbersMost: random.nextInteger(1, 2),
 		giveaways: random.nextInteger(0, 1) === 0,
+		settingMost: random.nextInteger(1, 2),
+		likeMost: random.nextInteger(1, 2),
 	}));
 	const sections: Blueprint['sections'] =
 		random.nextInteger(0, 2) === 0
