@@ -731,6 +731,10 @@ export interface BuildOrder {
 	 * Id of a blueprint of the bank.
 	 */
 	readonly blueprint?: string;
+	/**
+	 * Version of that blueprint; the newest when left out.
+	 */
+	readonly version?: number;
 	readonly document?: Blueprint;
 	readonly count: number;
 	/**
@@ -742,9 +746,23 @@ export interface BuildOrder {
 	 */
 	readonly like?: string;
 	/**
-	 * Whether to keep the forms in the bank.
+	 * Whether to keep the forms in the bank: all of them or none.
 	 */
 	readonly keep?: boolean;
+	/**
+	 * Ids of the kept forms, one for each; chosen by the bank when left out.
+	 *
+	 * @minItems 1
+	 * @maxItems 4
+	 */
+	readonly ids?: readonly string[];
+	/**
+	 * Titles of the forms, one for each; the blueprint's title with a letter when left out.
+	 *
+	 * @minItems 1
+	 * @maxItems 4
+	 */
+	readonly titles?: readonly string[];
 }
 /**
  * What came of building forms, and the forms kept of it.
@@ -1787,6 +1805,12 @@ export interface SwapOrder {
 	 * Blueprint the form should keep.
 	 */
 	readonly blueprint?: string;
+	/**
+	 * Ids of forms, such as the parallel one, whose items are not offered.
+	 *
+	 * @maxItems 40
+	 */
+	readonly notOnForms?: readonly string[];
 }
 /**
  * Names one version.

@@ -1,8 +1,9 @@
+import type { BuildProgress } from '../assembly/build-request.ts';
 import { describeBalance } from '../assembly/describe-build.ts';
-import { buildFromBank, compareInBank, findSwaps, mainScope } from '../planning.ts';
+import { buildFromBank, compareInBank, findSwaps, takeSwap } from '../planning.ts';
 import type { Call, Outcome } from './command.ts';
 import { UsageError } from './usage-error.ts';
-import { noWords, oneWord, versionOf } from './words.ts';
+import { listOf, noWords, numberOf, oneWord, versionOf } from './words.ts';
 
 /** forms build */
 export async function build(call: Call, words: readonly string[]): Promise<Outcome> {
@@ -17,22 +18,39 @@ export async function explain(call: Call, words: readonly string[]): Promise<Out
 }
 
 async function runBuild(call: Call, keep: boolean): Promise<Outcome> {
-	const { blueprint: id, count: typed = '1', seed = '1', like } = call.options;
-	const count = Number(typed);
+	const { blueprint: id, seed = '1', like } = call.options;
 	if (typeof id !== 'string')
 		throw new UsageError('expected --blueprint with the id of one; "blueprints list" names them');
-	if (!Number.isInteger(count) || count < 1 || count > 4)
-		throw new UsageError(`expected --count 1 to 4, found "${typed}"`);
+	const count = numberOf(call, 'count', { least: 1, most: 4, otherwise: 1 });
+	const [ids, titles] = [listOf(call, 'id'), listOf(call, 'title')];
 	const store = await call.openStore(true);
-	const { blueprint } = await store.blueprints.get(id);
+	const { blueprint } = await store.blueprints.get(id, versionOf(call));
 	const today = new Date().toISOString().slice(0, 10);
-	const wish = { blueprint, count, seed: String(seed), like: typeof like === 'string' ? like : undefined, keep, today };
-	const outcome = await buildFromBank(store, wish, { signal: call.world.signal });
+	const asked = { blueprint, count, seed: String(seed), like: typeof like === 'string' ? like : undefined };
+	const outcome = await buildFromBank(
+		store,
+		{ ...asked, keep, ids, titles, today },
+		{
+			signal: call.world.signal,
+			onProgress: tellProgress(call),
+		},
+	);
 	const kept = outcome.kept.map((form) => `kept as ${form}`);
 	return {
 		value: outcome,
 		lines: [...outcome.lines.trimEnd().split('\n'), ...kept],
 		hasFaults: outcome.answer.kind !== 'built',
+	};
+}
+
+/** A line every two seconds, for builds that take a while. */
+function tellProgress({ world, isJson }: Call): (progress: BuildProgress) => void {
+	let last = Date.now();
+	return ({ phase, nodes = 0, best, bound }) => {
+		if (isJson || Date.now() - last < 2000) return;
+		last = Date.now();
+		const found = best === undefined ? 'no forms yet' : `unevenness ${best}, at least ${bound ?? 0}`;
+		world.printError(`${phase}: ${nodes} nodes, ${found}`);
 	};
 }
 
@@ -42,25 +60,24 @@ export async function compare(call: Call, words: readonly string[]): Promise<Out
 	if (first === undefined || second === undefined || more.length > 0)
 		throw new UsageError(`expected two forms, found ${words.length}`);
 	const store = await call.openStore(true);
-	const report = await compareInBank(store, [first, second], mainScope((await store.forms.get(first)).items));
+	const report = await compareInBank(store, first, second);
 	return { value: report, lines: describeBalance(report).trimEnd().split('\n') };
 }
 
-/** forms swap FORM --position N */
+/** forms swap FORM --position N: offers, or with --take ITEM a new version of the form with that item there. */
 export async function swap(call: Call, words: readonly string[]): Promise<Outcome> {
 	const id = oneWord(words, 'FORM');
-	const { position: typed, blueprint } = call.options;
-	const position = Number(typed);
-	if (!Number.isInteger(position) || position < 1)
-		throw new UsageError(`expected --position such as 3, found "${typed ?? 'nothing'}"`);
+	const { blueprint, take } = call.options;
+	const position = numberOf(call, 'position', { least: 1, most: 1000 });
 	const store = await call.openStore(true);
-	const { items } = await store.forms.get(id, versionOf(call));
 	const plan = typeof blueprint === 'string' ? (await store.blueprints.get(blueprint)).blueprint : undefined;
-	const offers = await findSwaps(store, id, position, {
-		version: versionOf(call),
-		blueprint: plan,
-		scope: mainScope(items),
-	});
+	const version = versionOf(call);
+	if (typeof take === 'string') {
+		const { record, item } = await takeSwap(store, { form: id, version, position, item: take });
+		const said = `${record.id} version ${record.version} has ${item.id} v${item.version} at position ${position}`;
+		return { value: record, lines: [said] };
+	}
+	const offers = await findSwaps(store, id, position, { version, blueprint: plan, notOnForms: listOf(call, 'beside') });
 	const lines = offers.map(({ item, version, likeness, differences, keepsPlan }) => {
 		const differs = differences.length === 0 ? 'alike in every trait' : differences.join('; ');
 		return `${item} v${version}  likeness ${likeness}${keepsPlan ? '' : '  breaks the plan'}  ${differs}`;

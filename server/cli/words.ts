@@ -51,3 +51,25 @@ export function oneOf<T extends string>(call: Call, option: string, allowed: rea
 	}
 	return found;
 }
+
+/** A whole number typed after an option. Throws UsageError where it is missing or out of range. */
+export function numberOf(
+	call: Call,
+	option: string,
+	{ least, most, otherwise }: { readonly least: number; readonly most: number; readonly otherwise?: number },
+): number {
+	const typed = call.options[option];
+	if (typed === undefined && otherwise !== undefined) return otherwise;
+	const number = typeof typed === 'string' && /^\d{1,9}$/.test(typed) ? Number(typed) : undefined;
+	if (number === undefined || number < least || number > most)
+		throw new UsageError(
+			`expected --${option} from ${least} to ${most}, found ${typed === undefined ? 'none' : `"${typed}"`}`,
+		);
+	return number;
+}
+
+/** The values of an option that may be repeated; undefined where it was not typed. */
+export function listOf(call: Call, option: string): readonly string[] | undefined {
+	const typed = call.options[option];
+	return Array.isArray(typed) ? typed.map(String) : undefined;
+}

@@ -28,6 +28,8 @@ export interface BlueprintStore {
 /** Blueprints kept in the tables of a store. */
 export function createBlueprintStore({ kysely, clock, newId }: StoreContext): BlueprintStore {
 	const write = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> => kysely.transaction().execute(work);
+	const read = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> =>
+		kysely.transaction().setAccessMode('read only').execute(work);
 
 	return {
 		async create({ id = newId(), blueprint }) {
@@ -55,7 +57,7 @@ export function createBlueprintStore({ kysely, clock, newId }: StoreContext): Bl
 		},
 
 		get(id, version) {
-			return write(async (db) => {
+			return read(async (db) => {
 				const wanted = version ?? (await getNewestVersion(db, id));
 				const row = await db
 					.selectFrom('blueprint_versions')

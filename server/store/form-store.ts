@@ -41,6 +41,8 @@ export interface ItemUse {
 export interface FormStore {
 	/** Keeps a new form. Throws ContentRefusedError, IdTakenError. */
 	create(entry: NewForm): Promise<FormRecord>;
+	/** Keeps several new forms, all or none. Throws as create does; paths of refused content begin with the place in the list. */
+	createMany(entries: readonly NewForm[]): Promise<readonly FormRecord[]>;
 	/** Keeps a new version based on the newest one. Throws NotFoundError, VersionConflictError, ContentRefusedError. */
 	revise(id: string, baseVersion: number, form: Form): Promise<FormRecord>;
 	/** One version with its items, the newest when none is named. Throws NotFoundError. */
@@ -58,16 +60,25 @@ export function createFormStore({ kysely, clock, newId }: StoreContext): FormSto
 	const write = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> => kysely.transaction().execute(work);
 	const read = <T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> =>
 		kysely.transaction().setAccessMode('read only').execute(work);
+	const add = async (db: Kysely<Tables>, { id = newId(), form }: NewForm): Promise<FormRecord> => {
+		await refuseUnfit(db, form);
+		const taken = await db.selectFrom('forms').select('id').where('id', '=', id).executeTakeFirst();
+		if (taken) throw new IdTakenError('form', id);
+		const now = clock().toISOString();
+		await db.insertInto('forms').values({ id, newest_version: 1, title: form.title, created_at: now }).execute();
+		return addVersion(db, { id, version: 1, form }, 'created', now);
+	};
 
 	return {
-		create({ id = newId(), form }) {
+		create(entry) {
+			return write((db) => add(db, entry));
+		},
+
+		createMany(entries) {
 			return write(async (db) => {
-				await refuseUnfit(db, form);
-				const taken = await db.selectFrom('forms').select('id').where('id', '=', id).executeTakeFirst();
-				if (taken) throw new IdTakenError('form', id);
-				const now = clock().toISOString();
-				await db.insertInto('forms').values({ id, newest_version: 1, title: form.title, created_at: now }).execute();
-				return addVersion(db, { id, version: 1, form }, 'created', now);
+				const records: FormRecord[] = [];
+				for (const [index, entry] of entries.entries()) records.push(await atPlace(index, add(db, entry)));
+				return records;
 			});
 		},
 
@@ -166,6 +177,19 @@ export function createFormStore({ kysely, clock, newId }: StoreContext): FormSto
 			});
 		},
 	};
+}
+
+/** Puts the place in the list before the paths of refused content. */
+async function atPlace<T>(index: number, work: Promise<T>): Promise<T> {
+	try {
+		return await work;
+	} catch (error) {
+		if (!(error instanceof ContentRefusedError)) throw error;
+		throw new ContentRefusedError(
+			'form',
+			error.problems.map((problem) => ({ ...problem, path: `/${index}/form${problem.path}` })),
+		);
+	}
 }
 
 /** A day that is no day of the calendar, such as 2026-02-30. */

@@ -63,6 +63,48 @@ test('a blueprint file is checked and added', async () => {
 	).toContain('plan-one v1');
 });
 
+test('forms are kept under the ids and titles asked for', async () => {
+	const { run } = await makeDemoLine();
+	const words = ['forms', 'build', '--blueprint', 'srm-unit-check-plan', '--count', '2', '--title', 'Blue'];
+	expect(await run([...words, '--title', 'Green'])).toMatchObject({ status: 0 });
+	expect((await run(words)).err).toContain('expected titles for 2');
+	const kept = await run([...words, '--title', 'Green', '--keep', '--id', 'unit-blue', '--id', 'unit-green']);
+	expect(kept.out).toContain('kept as unit-blue\nkept as unit-green');
+	expect((await run(['forms', 'show', 'unit-green'])).out).toContain('Green');
+	const again = await run([...words, '--title', 'Green', '--keep', '--id', 'unit-blue', '--id', 'unit-red']);
+	expect(again).toMatchObject({ status: 1 });
+	expect(again.err).toContain('unit-blue');
+});
+
+test('a swap is taken as a new version of the form', async () => {
+	const { run } = await makeDemoLine();
+	const offers = (
+		await run(['forms', 'swap', 'srm-unit-check-a', '--position', '3', '--beside', 'srm-unit-check-b', '--json'])
+	).json;
+	expect(offers.length).toBeGreaterThan(0);
+	const parallel = (await run(['forms', 'show', 'srm-unit-check-b', '--json'])).json.items.map(
+		(item: { id: string }) => item.id,
+	);
+	expect(offers.filter((offer: { item: string }) => parallel.includes(offer.item))).toEqual([]);
+	const take = (item: string, position = '3') =>
+		run(['forms', 'swap', 'srm-unit-check-a', '--position', position, '--take', item]);
+	expect((await take(offers[0].item)).out).toContain(`version 2 has ${offers[0].item} v1 at position 3`);
+	expect((await run(['forms', 'show', 'srm-unit-check-a', '--json'])).json.items[2].id).toBe(offers[0].item);
+	expect((await take('no-item')).err).toContain('no-item');
+	expect((await take(offers[1].item, '99')).err).toContain('expected a place from 1 to 20');
+	await run(['items', 'retire', offers[1].item]);
+	expect((await take(offers[1].item)).err).toContain('no version is approved');
+});
+
+test('a build that is stopped keeps nothing and says so', async () => {
+	const { run } = await makeDemoLine();
+	const words = ['forms', 'build', '--blueprint', 'srm-unit-check-plan', '--keep', '--id', 'unit-blue'];
+	const stopped = await run(words, AbortSignal.abort());
+	expect(stopped).toMatchObject({ status: 1 });
+	expect(stopped.err).toContain('given up before its end');
+	expect((await run(['forms', 'show', 'unit-blue'])).status).toBe(1);
+});
+
 test('what is not understood is refused', async () => {
 	const { run } = await makeDemoLine();
 	for (const words of [

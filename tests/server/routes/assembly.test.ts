@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { withItem } from '../../../item-bank/forms/swap-item.ts';
 import { checkShape } from '../../../server/json-schemas.ts';
+import { buildFromBank } from '../../../server/planning.ts';
 import { fillBuildBank } from '../../helpers/build-bank.ts';
 import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
 import { openTestApp } from '../../helpers/test-app.ts';
@@ -61,6 +63,64 @@ describe('building forms', () => {
 		expect(JSON.stringify(none.json.answer.conflict)).toContain('difference-');
 	});
 
+	test('keeps forms under the ids and titles asked for', async () => {
+		const { send, store } = await openBank();
+		const order = { blueprint: 'plan-one', version: 1, count: 2, keep: true };
+		const named = { ...order, ids: ['unit-a', 'unit-b'], titles: ['Unit check, blue', 'Unit check, green'] };
+		const { status, json } = await send('POST', '/api/forms/build', named);
+		expect(status).toBe(200);
+		expect(json.kept).toEqual(['unit-a', 'unit-b']);
+		expect(json.answer.balance.forms).toEqual(['Unit check, blue', 'Unit check, green']);
+		expect((await store.forms.get('unit-b')).record.form.title).toBe('Unit check, green');
+		expect(await send('POST', '/api/forms/build', named)).toMatchObject({ status: 409, json: { code: 'id-taken' } });
+		const oneTaken = { ...named, ids: ['unit-c', 'unit-a'] };
+		expect(await send('POST', '/api/forms/build', oneTaken)).toMatchObject({ status: 409 });
+		expect(await store.forms.list()).toHaveLength(2);
+	});
+
+	test('refuses ids and titles that are too few, and ids for forms that are not kept', async () => {
+		const { send } = await openBank();
+		const order = { blueprint: 'plan-one', count: 2 };
+		const refused = { status: 400, json: { code: 'order-contradictory' } };
+		const build = (more: object) => send('POST', '/api/forms/build', { ...order, ...more });
+		expect(await build({ titles: ['One'] })).toMatchObject(refused);
+		expect(await build({ keep: true, ids: ['unit-a'] })).toMatchObject(refused);
+		expect(await build({ ids: ['unit-a', 'unit-b'] })).toMatchObject(refused);
+		expect(await build({ keep: true, ids: ['unit-a', 'unit-a'] })).toMatchObject({ status: 400 });
+		expect(await build({ version: 2 })).toMatchObject({ status: 404, json: { code: 'not-found' } });
+	});
+
+	test('refuses a document that contradicts itself, saying where', async () => {
+		const { send } = await openBank();
+		const document = makeBlueprint({ items: { min: 5, max: 2 } });
+		const { status, json } = await send('POST', '/api/forms/build', { document, count: 1 });
+		expect(status).toBe(400);
+		expect(json.code).toBe('content-refused');
+		expect(json.problems[0].path).toMatch(/^\/document\/items/);
+		const both = { document: makeBlueprint(), version: 1, count: 1 };
+		expect(await send('POST', '/api/forms/build', both)).toMatchObject({ json: { code: 'order-contradictory' } });
+	});
+
+	test('refuses a request no search can answer', async () => {
+		const { send, store } = await openBank();
+		await store.blueprints.create({
+			id: 'plan-far',
+			blueprint: makeBlueprint({ forced: [{ item: 'sum-2', form: 2 }] }),
+		});
+		const { status, json } = await send('POST', '/api/forms/build', { blueprint: 'plan-far', count: 1 });
+		expect([status, json.code ?? json.answer?.kind]).toEqual([422, 'build-request-refused']);
+	});
+
+	test('is given up without keeping anything when whoever asked stops it', async () => {
+		const { store } = await openBank();
+		const { blueprint } = await store.blueprints.get('plan-one');
+		const stop = new AbortController();
+		const wish = { blueprint, count: 2, seed: '1', keep: true, today: '2026-09-14' };
+		const building = buildFromBank(store, wish, { signal: stop.signal, onProgress: () => stop.abort() });
+		await expect(building).rejects.toMatchObject({ code: 'build-cancelled' });
+		expect(await store.forms.list()).toEqual([]);
+	});
+
 	test('refuses an order that asks for nothing or for two things, and blueprints that are not there', async () => {
 		const { send } = await openBank();
 		const build = (order: unknown) => send('POST', '/api/forms/build', order);
@@ -95,8 +155,35 @@ describe('forms of the bank', () => {
 		expect(status).toBe(200);
 		expect(checkShape('swap-offers.schema.json', json)).toEqual([]);
 		expect(json[0]).toMatchObject({ keepsPlan: true });
-		expect((await send('POST', `/api/forms/${first}/swap`, { position: 9 })).json).toEqual([]);
+		const away = await send('POST', `/api/forms/${first}/swap`, { position: 9 });
+		expect(away).toMatchObject({ status: 422, json: { code: 'position-unknown' } });
 		expect(await send('POST', `/api/forms/${first}/swap`, { position: 0 })).toMatchObject({ status: 400 });
+	});
+
+	test('get no swaps from the forms they are not to share with', async () => {
+		const { send, first, second } = await openTwoForms();
+		const itemsOf = async (id: string) =>
+			(await send('GET', `/api/forms/${id}`)).json.items.map((item: { id: string }) => item.id) as string[];
+		const offered = async (order: object) =>
+			(await send('POST', `/api/forms/${first}/swap`, { position: 1, ...order })).json.map(
+				(offer: { item: string }) => offer.item,
+			) as string[];
+		const parallel = await itemsOf(second);
+		expect((await offered({})).some((item) => parallel.includes(item))).toBe(true);
+		expect((await offered({ notOnForms: [second] })).filter((item) => parallel.includes(item))).toEqual([]);
+		const unknown = await send('POST', `/api/forms/${first}/swap`, { position: 1, notOnForms: ['no-form'] });
+		expect(unknown).toMatchObject({ status: 404 });
+	});
+
+	test('keep a swap as a new version', async () => {
+		const { send, first } = await openTwoForms();
+		const [offer] = (await send('POST', `/api/forms/${first}/swap`, { position: 1 })).json;
+		const { json } = await send('GET', `/api/forms/${first}`);
+		const form = withItem(json.record.form, 1, offer);
+		const kept = await send('PUT', `/api/forms/${first}`, { baseVersion: 1, form });
+		expect(kept).toMatchObject({ status: 200, json: { version: 2 } });
+		expect((await send('GET', `/api/forms/${first}`)).json.items[0].id).toBe(offer.item);
+		expect((await send('GET', `/api/forms/${first}?version=1`)).json.items[0].id).toBe(json.items[0].id);
 	});
 
 	test('have a blueprint read off them that they keep', async () => {
@@ -105,5 +192,7 @@ describe('forms of the bank', () => {
 		expect(status).toBe(200);
 		expect(checkShape('blueprint.schema.json', json)).toEqual([]);
 		expect(json.items).toEqual({ min: 2, max: 2 });
+		expect((await send('POST', '/api/blueprints/check', json)).json).toEqual([]);
+		expect(await send('GET', `/api/forms/${first}/blueprint?version=7`)).toMatchObject({ status: 404 });
 	});
 });

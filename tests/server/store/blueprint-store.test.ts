@@ -1,5 +1,9 @@
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { openStore } from '../../../server/store/open-store.ts';
 import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
+import { makeTestFolder } from '../../helpers/test-folder.ts';
 import { openTestStore } from '../../helpers/test-store.ts';
 
 describe('blueprints', () => {
@@ -35,5 +39,16 @@ describe('blueprints', () => {
 		await expect(blueprints.get('plan-two')).rejects.toMatchObject({ code: 'not-found' });
 		await expect(blueprints.get('plan-one', 9)).rejects.toMatchObject({ code: 'not-found' });
 		expect(await blueprints.list()).toHaveLength(1);
+	});
+
+	test('never change and never go, whatever statement asks', async () => {
+		const folder = makeTestFolder();
+		const store = await openStore(folder);
+		await store.blueprints.create({ id: 'plan-one', blueprint: makeBlueprint() });
+		await store.close();
+		const database = new Database(join(folder, 'zeropair.db'));
+		expect(() => database.exec("UPDATE blueprint_versions SET document = '{}'")).toThrow(/never changes/);
+		expect(() => database.exec('DELETE FROM blueprint_versions')).toThrow(/never deleted/);
+		database.close();
 	});
 });
