@@ -12,6 +12,8 @@ export interface ItemClass {
 	readonly sections: readonly number[];
 	/** For a class without members, which stands for items still to be written: what one of them costs. */
 	readonly price?: number;
+	/** Whether its one item may stand on several forms. */
+	readonly isShared?: boolean;
 	/** The forced item this class is made of, as its place among the wanted. */
 	readonly wanted?: number;
 }
@@ -31,10 +33,18 @@ export function classesOf(instance: Instance, grain: Grain): readonly ItemClass[
 	instance.items.forEach(({ traits, sections }, index) => {
 		if (sections.length === 0) return;
 		const forced = wanted.get(traits.id);
-		const key = forced === undefined ? classKey(traits, rules, grain) : `forced ${traits.id}`;
+		const isShared = instance.shared.has(traits.id);
+		const key = forced === undefined && !isShared ? classKey(traits, rules, grain) : `alone ${traits.id}`;
 		const found = classes.get(key);
 		if (found) found.members.push(index);
-		else classes.set(key, { members: [index], traits, sections, ...(forced === undefined ? {} : { wanted: forced }) });
+		else
+			classes.set(key, {
+				members: [index],
+				traits,
+				sections,
+				...(forced === undefined ? {} : { wanted: forced }),
+				...(isShared ? { isShared } : {}),
+			});
 	});
 	const all = [...classes.values()];
 	return grain === 'near' ? all.map((one) => ({ ...one, traits: meanTraits(one, instance) })) : all;
@@ -45,6 +55,7 @@ interface Draft {
 	readonly traits: ItemTraits;
 	readonly sections: readonly number[];
 	readonly wanted?: number;
+	readonly isShared?: boolean;
 }
 
 /** The sharing rules whose groups classes of a grain lie wholly inside or outside of, so that programs can keep them. */

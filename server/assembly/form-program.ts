@@ -79,17 +79,16 @@ interface Pick {
 
 /** No item on two forms or in two places. */
 function addStock(draft: ProgramDraft, { classes, copies }: ProgramPlan, picks: FormProgram['picks']): void {
-	const columns = new Map<number, number[]>();
-	for (const pick of picks) columns.set(pick.class, [...(columns.get(pick.class) ?? []), pick.column]);
-	for (const [index, list] of columns) {
-		const stock = classes[index]?.members.length ?? 0;
-		if (stock > 0 && list.length > 1)
-			draft.addRow(
-				`stock ${index + 1}`,
-				0,
-				Math.floor(stock / copies),
-				list.map((column) => [column, 1]),
-			);
+	const places = new Map<string, { readonly stock: number; readonly terms: [number, number][] }>();
+	for (const { class: index, column, form } of picks) {
+		const one = classes[index];
+		const key = one?.isShared === true ? `${index} form ${form}` : `${index}`;
+		const place = places.get(key) ?? { stock: Math.floor((one?.members.length ?? 0) / copies), terms: [] };
+		place.terms.push([column, 1]);
+		places.set(key, place);
+	}
+	for (const [key, { stock, terms }] of places) {
+		if (stock > 0 && terms.length > 1) draft.addRow(`stock ${key}`, 0, stock, terms);
 	}
 }
 

@@ -28,6 +28,11 @@ export interface Instance {
 	/** Usable items in the order they are preferred in: least used first, then by the seed. */
 	readonly items: readonly PoolItem[];
 	readonly anchors: readonly FixedItem[];
+	/**
+	 * Ids of items that may stand on several forms and need not stand on any: anchors while it is asked whether they are part
+	 * of a conflict. Leaving a requirement out must not make anything harder.
+	 */
+	readonly shared: ReadonlySet<string>;
 	readonly wanted: readonly WantedItem[];
 	readonly requirements: readonly Requirement[];
 	readonly rules: readonly GroupRule[];
@@ -67,6 +72,7 @@ export function makeInstance(
 		count: request.count,
 		items,
 		anchors,
+		shared: new Set(dropped.has('/anchors') ? (blueprint.anchors ?? []).map(({ item }) => item) : []),
 		wanted: (blueprint.forced ?? [])
 			.map(({ item, form }, index) => ({
 				path: `/forced/${index}`,

@@ -101,9 +101,9 @@ function smallItem(random: Random): Item {
 
 /**
  * The least unevenness over every way to put the items on the forms and sections, tried one by one; undefined when no way keeps
- * the blueprint. It sums worths itself and shares nothing with the programs but the meaning of requirements and measures.
+ * the blueprint. Items named as shared may stand on several forms. It sums worths itself and shares nothing with the programs but the meaning of requirements and measures.
  */
-export function tryAll(request: BuildRequest): number | undefined {
+export function tryAll(request: BuildRequest, shared: readonly string[] = []): number | undefined {
 	const { blueprint, count } = request;
 	const traits = request.pool.map((one) => traitsOf(one, blueprint.framework, blueprint.edition));
 	const admits = sectionTests(blueprint);
@@ -125,6 +125,10 @@ export function tryAll(request: BuildRequest): number | undefined {
 			put(index + 1);
 			return;
 		}
+		if (shared.includes(item.id)) {
+			putShared(index, sections, 0, []);
+			return;
+		}
 		places[index] = [];
 		put(index + 1);
 		for (let form = 0; form < count; form += 1) {
@@ -134,6 +138,20 @@ export function tryAll(request: BuildRequest): number | undefined {
 			}
 		}
 		places[index] = [];
+	};
+	const putShared = (
+		index: number,
+		sections: readonly number[],
+		form: number,
+		chosen: (typeof places)[number],
+	): void => {
+		if (form === count) {
+			places[index] = chosen;
+			put(index + 1);
+			return;
+		}
+		putShared(index, sections, form + 1, chosen);
+		for (const section of sections) putShared(index, sections, form + 1, [...chosen, { form, section }]);
 	};
 	put(0);
 	return least;
