@@ -1,7 +1,8 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { withItem } from '../../../item-bank/forms/swap-item.ts';
 import { checkShape } from '../../../server/json-schemas.ts';
 import { buildFromBank } from '../../../server/planning.ts';
+import type { Store } from '../../../server/store/open-store.ts';
 import { fillBuildBank } from '../../helpers/build-bank.ts';
 import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
 import { openTestApp } from '../../helpers/test-app.ts';
@@ -119,6 +120,48 @@ describe('building forms', () => {
 		const building = buildFromBank(store, wish, { signal: stop.signal, onProgress: () => stop.abort() });
 		await expect(building).rejects.toMatchObject({ code: 'build-cancelled' });
 		expect(await store.forms.list()).toEqual([]);
+	});
+
+	test('keeps nothing for somebody who hung up', async () => {
+		const { send, store } = await openBank();
+		const hangUp = new AbortController();
+		const items: Store['items'] = {
+			...store.items,
+			// The build has begun when it asks for the approved items.
+			approved: () => {
+				setTimeout(() => hangUp.abort(), 20);
+				return store.items.approved();
+			},
+		};
+		const { app } = await openTestApp({ store: { ...store, items } });
+		await app.listen({ port: 0, host: '127.0.0.1' });
+		onTestFinished(() => app.close());
+		const address = app.server.address();
+		const url = `http://127.0.0.1:${typeof address === 'object' && address ? address.port : 0}/api/forms/build`;
+		const order = { blueprint: 'plan-one', count: 2, keep: true };
+		const body = JSON.stringify({ ...order, ids: ['gone-a', 'gone-b'] });
+		const headers = { 'content-type': 'application/json' };
+		await expect(fetch(url, { method: 'POST', headers, body, signal: hangUp.signal })).rejects.toThrow();
+		// As long as the build would have taken, and longer.
+		for (const ids of [
+			['unit-a', 'unit-b'],
+			['unit-c', 'unit-d'],
+		]) {
+			expect(await send('POST', '/api/forms/build', { ...order, ids })).toMatchObject({ status: 200 });
+		}
+		expect((await store.forms.list()).map(({ id }) => id).sort()).toEqual(['unit-a', 'unit-b', 'unit-c', 'unit-d']);
+	});
+
+	test('keeps one of two builds that want the same ids, whole', async () => {
+		const { send, store } = await openBank();
+		const order = { blueprint: 'plan-one', count: 2, keep: true };
+		const [one, other] = await Promise.all([
+			send('POST', '/api/forms/build', { ...order, ids: ['unit-a', 'unit-b'] }),
+			send('POST', '/api/forms/build', { ...order, ids: ['unit-c', 'unit-b'] }),
+		]);
+		expect([one.status, other.status].sort()).toEqual([200, 409]);
+		const kept = one.status === 200 ? ['unit-a', 'unit-b'] : ['unit-b', 'unit-c'];
+		expect((await store.forms.list()).map(({ id }) => id).sort()).toEqual(kept);
 	});
 
 	test('refuses an order that asks for nothing or for two things, and blueprints that are not there', async () => {

@@ -71,6 +71,22 @@ describe('POST /api/items/check', () => {
 		expect(await store.items.count()).toBe(0);
 	});
 
+	test('tells what the rules of item writing say, with where each comes from', async () => {
+		const { send } = await openTestApp();
+		const options = choiceItem().options.map((option, index) =>
+			index === 0 ? { ...option, id: 'b' as const } : option,
+		);
+		const { status, json } = await send('POST', '/api/items/check', choiceItem({ options }));
+		expect(status).toBe(200);
+		expectShape('item-findings', json);
+		const notes = json.notes as { severity: string; code: string; guideline: { source: string } }[];
+		const stops = notes.filter(({ severity }) => severity === 'stop').map(({ code }) => code);
+		expect(stops).toEqual(json.problems.map(({ code }: { code: string }) => code));
+		expect(stops.length).toBeGreaterThan(0);
+		expect(notes.some(({ code }) => code === 'review-unexplained-distractor')).toBe(true);
+		for (const { guideline } of notes) expect(guideline.source).not.toBe('');
+	});
+
 	test('a document that is no item is a problem, not a refusal', async () => {
 		const { send } = await openTestApp();
 		const answer = await send('POST', '/api/items/check', { kind: 'gridded' });
