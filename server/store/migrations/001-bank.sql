@@ -152,7 +152,7 @@ CREATE TABLE givings (
 -- What was done when; who stays empty until there are accounts.
 CREATE TABLE happenings (
 	id INTEGER PRIMARY KEY,
-	subject TEXT NOT NULL CHECK (subject IN ('item', 'form', 'group', 'blueprint')),
+	subject TEXT NOT NULL CHECK (subject IN ('item', 'form', 'group')),
 	subject_id TEXT NOT NULL,
 	version INTEGER,
 	what TEXT NOT NULL,

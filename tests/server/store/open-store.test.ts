@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { migrateStore, readMigrations } from '../../../server/store/migrations.ts';
 import { openStore, type Store, type StoreOptions } from '../../../server/store/open-store.ts';
+import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
 import { choiceItem, formOf, griddedItem } from '../../helpers/sample-items.ts';
 import { makeTestFolder } from '../../helpers/test-folder.ts';
 
@@ -116,6 +117,23 @@ describe('migrations', () => {
 	test('are numbered without gaps', () => {
 		const numbers = readMigrations().map(({ number }) => number);
 		expect(numbers).toEqual(numbers.map((_number, index) => index + 1));
+	});
+
+	test('a bank from before blueprints keeps what happened in it and takes blueprints', async () => {
+		const folder = makeTestFolder();
+		const database = new Database(join(folder, 'zeropair.db'));
+		migrateStore(database, folder, clock, first ? [first] : []);
+		database.exec(
+			"INSERT INTO happenings (subject, subject_id, version, what, at) VALUES ('group', 'class-6a', NULL, 'added', '2026-09-01')",
+		);
+		database.close();
+		const store = await open(folder);
+		await store.blueprints.create({ id: 'plan-one', blueprint: makeBlueprint() });
+		const happened = openRaw(folder).prepare('SELECT subject, what FROM happenings ORDER BY id').raw().all();
+		expect(happened).toEqual([
+			['group', 'added'],
+			['blueprint', 'created'],
+		]);
 	});
 
 	test('a step that fails leaves no trace', () => {
