@@ -63,3 +63,22 @@ describe('where items were used', () => {
 		expect(await forms.uses()).toEqual([]);
 	});
 });
+
+describe('a form given to students', () => {
+	test('is refused on a day no calendar has, twice, for no group, and in a version there is none of', async () => {
+		const { forms, groups } = await openBank();
+		await forms.create({ id: 'form-a', form: formOf(['lift-one']) });
+		await groups.add({ id: 'class-6a', group: { name: '6A', studentCodes: ['6A-01'] } });
+		const giving = { version: 1, group: 'class-6a', date: '2026-10-12' };
+		const give = (change: object) => forms.give('form-a', { ...giving, ...change });
+		await give({});
+		await expect(give({})).rejects.toMatchObject({ code: 'already-given' });
+		await expect(give({ date: '2026-02-30' })).rejects.toMatchObject({
+			code: 'content-refused',
+			problems: [{ code: 'date-unknown', path: '/date' }],
+		});
+		await expect(give({ group: 'class-6b' })).rejects.toMatchObject({ code: 'not-found', subject: 'group' });
+		await expect(give({ version: 2 })).rejects.toMatchObject({ code: 'not-found', subject: 'form' });
+		expect((await forms.get('form-a')).givings).toEqual([giving]);
+	});
+});
