@@ -3,13 +3,13 @@ import {
 	existsSync,
 	fsyncSync,
 	linkSync,
-	mkdirSync,
 	openSync,
 	readFileSync,
 	renameSync,
 	rmSync,
 	writeSync,
 } from 'node:fs';
+import { makeFolder as makeFolders } from '../make-folder.ts';
 import { FileExistsError, FileRefusedError } from '../store/storage-errors.ts';
 
 /** A file that should hold JSON and does not. */
@@ -36,7 +36,7 @@ export function readBytes(file: string): Buffer {
 /** Makes a folder and those above it where they are not there. Throws FileRefusedError. */
 export function makeFolder(folder: string): void {
 	try {
-		mkdirSync(folder, { recursive: true });
+		makeFolders(folder);
 	} catch (error) {
 		throw new FileRefusedError(folder, error);
 	}

@@ -1,5 +1,6 @@
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync, readdirSync, statSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, openSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { makeFolder } from '../make-folder.ts';
 import { DataFolderSharedError, DataFolderUnwritableError } from './storage-errors.ts';
 
 /** Name of the database in a data folder. */
@@ -12,7 +13,7 @@ export const databaseName = 'zeropair.db';
 export function prepareDataFolder(folder: string): string {
 	const file = join(folder, databaseName);
 	try {
-		mkdirSync(folder, { recursive: true, mode: 0o700 });
+		makeFolder(folder);
 		const isOpenToOthers = (statSync(folder).mode & 0o077) !== 0;
 		if (isOpenToOthers) {
 			if (!existsSync(file) && readdirSync(folder).length > 0) throw new DataFolderSharedError(folder);
