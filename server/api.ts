@@ -97,7 +97,7 @@ export interface Api {
 	};
 	readonly 'GET /api/blueprints': { readonly answer: readonly BlueprintEntry[] };
 	readonly 'POST /api/blueprints': { readonly body: BlueprintCreation; readonly answer: BlueprintEntry };
-	readonly 'POST /api/blueprints/check': { readonly body: Blueprint; readonly answer: ProblemList };
+	readonly 'POST /api/blueprints/check': { readonly body: object; readonly answer: ProblemList };
 	readonly 'GET /api/blueprints/{id}': { readonly query: VersionQuery; readonly answer: BlueprintEntry };
 	readonly 'PUT /api/blueprints/{id}': { readonly body: BlueprintRevision; readonly answer: BlueprintEntry };
 	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };

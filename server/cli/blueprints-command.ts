@@ -1,9 +1,8 @@
 import { blueprintOf } from '../../item-bank/forms/blueprint-of.ts';
-import { checkBlueprint } from '../../item-bank/forms/check-blueprint.ts';
 import type { Blueprint, BlueprintEntry } from '../../item-bank/types.ts';
-import { checkShape } from '../json-schemas.ts';
 import { finderOf, mainScope } from '../planning.ts';
 import type { NewBlueprint } from '../store/blueprint-store.ts';
+import { examineBlueprint } from '../store/content-rules.ts';
 import type { Call, Command, Outcome } from './command.ts';
 import { readJson } from './files.ts';
 import { noWords, oneWord, pickAction, versionOf } from './words.ts';
@@ -39,9 +38,8 @@ async function show(call: Call, words: readonly string[]): Promise<Outcome> {
 
 async function check(_call: Call, words: readonly string[]): Promise<Outcome> {
 	const { blueprint } = readBlueprint(oneWord(words, 'FILE'));
-	const shape = checkShape('blueprint.schema.json', blueprint);
-	const problems = shape.length > 0 ? shape : checkBlueprint(blueprint);
-	const lines = problems.map(({ path, message }) => `${path}: ${message}`);
+	const problems = examineBlueprint(blueprint);
+	const lines = problems.map(({ path, message }) => `${path === '' ? 'here' : path}: ${message}`);
 	return { value: problems, lines: lines.length > 0 ? lines : ['nothing to mend'], hasFaults: lines.length > 0 };
 }
 

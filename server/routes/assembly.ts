@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify';
-import { checkBlueprint } from '../../item-bank/forms/check-blueprint.ts';
 import type { Problem } from '../../item-bank/problem.ts';
 import type { Blueprint, BuildOrder, SwapOrder } from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
 import { buildFromBank, compareInBank, findSwaps } from '../planning.ts';
 import { OrderContradictoryError } from '../planning-errors.ts';
+import { examineBlueprint } from '../store/content-rules.ts';
 import type { Store } from '../store/open-store.ts';
 import { ContentRefusedError } from '../store/store-errors.ts';
 import { idParameter, signalOfClose } from './shared.ts';
@@ -69,7 +69,7 @@ async function findPlan(store: Store, { blueprint, version, document }: BuildOrd
 	}
 	if (document === undefined) return (await store.blueprints.get(blueprint ?? '', version)).blueprint;
 	if (version !== undefined) throw new OrderContradictoryError('expected version only with blueprint, found document');
-	const problems = checkBlueprint(document);
+	const problems = examineBlueprint(document);
 	if (problems.length > 0) throw new ContentRefusedError('blueprint', underDocument(problems));
 	return document;
 }

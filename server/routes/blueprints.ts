@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { blueprintOf } from '../../item-bank/forms/blueprint-of.ts';
-import { checkBlueprint } from '../../item-bank/forms/check-blueprint.ts';
-import type { Blueprint, BlueprintCreation, BlueprintRevision } from '../../item-bank/types.ts';
+import type { BlueprintCreation, BlueprintRevision } from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
 import { finderOf, mainScope } from '../planning.ts';
+import { examineBlueprint } from '../store/content-rules.ts';
 import type { Store } from '../store/open-store.ts';
 import { idParameter, underField, versionQuery } from './shared.ts';
 
@@ -26,8 +26,9 @@ const schemas = {
 	},
 	check: {
 		summary: 'Check a blueprint without keeping it',
-		body: schemaNamed('blueprint'),
-		response: { 200: answerJson('What it contradicts itself in.', 'problem-list') },
+		description: 'A document that is no blueprint at all is a problem too.',
+		body: { type: 'object' },
+		response: { 200: answerJson('What speaks against keeping it.', 'problem-list') },
 	},
 	get: {
 		summary: 'Show one version of a blueprint',
@@ -62,9 +63,7 @@ export function addBlueprintRoutes(app: FastifyInstance, { blueprints, forms }: 
 		const entry = await underField('blueprint', blueprints.create(body));
 		return reply.code(201).header('location', `/api/blueprints/${entry.id}`).send(entry);
 	});
-	app.post<{ Body: Blueprint }>('/api/blueprints/check', { schema: schemas.check }, async ({ body }) =>
-		checkBlueprint(body),
-	);
+	app.post('/api/blueprints/check', { schema: schemas.check }, async ({ body }) => examineBlueprint(body));
 	app.get<ById>('/api/blueprints/:id', { schema: schemas.get }, ({ params, query }) =>
 		blueprints.get(params.id, query.version),
 	);

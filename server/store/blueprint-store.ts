@@ -1,8 +1,6 @@
 import type { Kysely } from 'kysely';
-import { checkBlueprint } from '../../item-bank/forms/check-blueprint.ts';
 import type { Blueprint, BlueprintEntry } from '../../item-bank/types.ts';
-import { checkShape } from '../json-schemas.ts';
-import { checkCharacters } from './content-rules.ts';
+import { examineBlueprint } from './content-rules.ts';
 import type { StoreContext } from './store-context.ts';
 import { ContentRefusedError, IdTakenError, NotFoundError, VersionConflictError } from './store-errors.ts';
 import type { Tables } from './tables.ts';
@@ -88,8 +86,7 @@ export function createBlueprintStore({ kysely, clock, newId }: StoreContext): Bl
 }
 
 function refuseUnfit(blueprint: Blueprint): void {
-	const shape = [...checkShape('blueprint.schema.json', blueprint), ...checkCharacters(blueprint)];
-	const problems = shape.length > 0 ? shape : checkBlueprint(blueprint);
+	const problems = examineBlueprint(blueprint);
 	if (problems.length > 0) throw new ContentRefusedError('blueprint', problems);
 }
 

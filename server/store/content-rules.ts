@@ -1,6 +1,7 @@
 import { checkItem } from '../../item-bank/checks/check-item.ts';
+import { checkBlueprint } from '../../item-bank/forms/check-blueprint.ts';
 import type { Problem } from '../../item-bank/problem.ts';
-import type { Item } from '../../item-bank/types.ts';
+import type { Blueprint, Item } from '../../item-bank/types.ts';
 import { checkShape } from '../json-schemas.ts';
 
 /** What even a draft may not have: everything else can be mended before approval. */
@@ -26,6 +27,12 @@ export function examineItem(item: Item): ItemFindings {
 	if (shape.length > 0) return { refusals: shape, problems: shape };
 	const problems = checkItem(item);
 	return { refusals: problems.filter(({ code }) => refusedInDrafts.has(code)), problems };
+}
+
+/** Everything that keeps a document from being a blueprint of the bank: its shape, or else what it contradicts itself in. */
+export function examineBlueprint(document: unknown): readonly Problem[] {
+	const shape = [...checkShape('blueprint.schema.json', document), ...checkCharacters(document)];
+	return shape.length > 0 ? shape : checkBlueprint(document as Blueprint);
 }
 
 /** Characters that no XML document can hold, anywhere in a document; they could never be exported. */

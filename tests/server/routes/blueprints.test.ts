@@ -29,4 +29,7 @@ test('a blueprint that contradicts itself is refused with its place, and can be 
 	expect(checked).toMatchObject({ status: 200 });
 	expect(checked.json.length).toBeGreaterThan(0);
 	expect((await send('POST', '/api/blueprints/check', makeBlueprint())).json).toEqual([]);
+	const misshapen = await send('POST', '/api/blueprints/check', { ...makeBlueprint(), colour: 'red' });
+	expect(misshapen.json).toMatchObject([{ code: 'field-unknown', path: '/colour' }]);
+	expect(await send('POST', '/api/blueprints/check', [])).toMatchObject({ status: 400 });
 });
