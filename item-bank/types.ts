@@ -1,9 +1,10 @@
 // Generated from schemas/json by `npm run types`. Edit the schemas, not this file.
 
 /**
- * A place to answer. Every kind is columns of bubbles; kinds to come (a point on a line, an order) will be further branches.
+ * A place to answer. Every kind is columns of bubbles. A set has a field for each of its parts.
  */
-export type SheetField = ChoiceField | GridField | StudentCodeField;
+export type SheetField =
+	ChoiceField | GridField | PointField | OrderField | MatchField | RatingField | StudentCodeField;
 export type MeasureGroup =
 	| 'items'
 	| 'points'
@@ -247,6 +248,10 @@ export interface ChoiceField {
 	 * Number of the item on the test.
 	 */
 	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
 	readonly item: string;
 	readonly itemVersion: number;
 	readonly marks: 'one' | 'several';
@@ -257,7 +262,7 @@ export interface ChoiceField {
 	readonly columns: readonly BubbleColumn[];
 }
 /**
- * Bubbles of which one is filled, unless the field takes several marks, with the box to write in above them.
+ * Bubbles of which one is filled, unless the field takes several marks, with the box to write in above them. In fields without boxes they stand in a row.
  */
 export interface BubbleColumn {
 	readonly box?: SheetBox;
@@ -274,7 +279,7 @@ export interface SheetBox {
 }
 export interface Bubble {
 	/**
-	 * What the bubble stands for: an option id, a sign, a digit, a character.
+	 * What the bubble stands for: an option id, a sign, a digit, a character, a number of a line, points of a rubric.
 	 */
 	readonly symbol: string;
 	readonly x: number;
@@ -286,11 +291,116 @@ export interface GridField {
 	 * Number of the item on the test.
 	 */
 	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
 	readonly item: string;
 	readonly itemVersion: number;
 	/**
 	 * @minItems 1
 	 * @maxItems 8
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * A number line with one bubble for each tick, of which one is filled; a symbol is the number of its tick.
+ */
+export interface PointField {
+	readonly kind: 'point';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
+	readonly item: string;
+	readonly itemVersion: number;
+	readonly line: SheetLine;
+	/**
+	 * @minItems 1
+	 * @maxItems 1
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * The drawn line from its smallest tick to its largest. The tick of a bubble stands at its foot on the line.
+ */
+export interface SheetLine {
+	readonly x1: number;
+	readonly y1: number;
+	readonly x2: number;
+	readonly y2: number;
+}
+/**
+ * One row of bubbles for each place from the first; a symbol is the id of the entry put there.
+ */
+export interface OrderField {
+	readonly kind: 'order';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
+	readonly item: string;
+	readonly itemVersion: number;
+	/**
+	 * @minItems 3
+	 * @maxItems 6
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * One row of bubbles for each entry on the left; a symbol is the id of its partner on the right.
+ */
+export interface MatchField {
+	readonly kind: 'match';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
+	readonly item: string;
+	readonly itemVersion: number;
+	/**
+	 * Ids of the entries on the left, row by row.
+	 *
+	 * @minItems 2
+	 * @maxItems 6
+	 */
+	readonly left: readonly string[];
+	/**
+	 * @minItems 2
+	 * @maxItems 6
+	 */
+	readonly columns: readonly BubbleColumn[];
+}
+/**
+ * Filled by a scorer: one bubble for each level of the rubric; a symbol is its points.
+ */
+export interface RatingField {
+	readonly kind: 'rating';
+	/**
+	 * Number of the item on the test.
+	 */
+	readonly position: number;
+	/**
+	 * Letter of a part of a set; left out for items that are no set.
+	 */
+	readonly part?: string;
+	readonly item: string;
+	readonly itemVersion: number;
+	/**
+	 * @minItems 1
+	 * @maxItems 1
 	 */
 	readonly columns: readonly BubbleColumn[];
 }

@@ -1,26 +1,44 @@
 import { type FormPosition, pointsAt, positionsOf } from '../../item-bank/forms/check-form.ts';
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
-import type { ChoiceItem, GriddedItem, MultipleChoiceItem } from '../../item-bank/types.ts';
+import type { PartItem } from '../../item-bank/types.ts';
 import { PrintInputError } from './print-errors.ts';
-
-/** Items that can be answered on paper so far. */
-export type PrintableItem = ChoiceItem | MultipleChoiceItem | GriddedItem;
-
-/** A version of an item that can be answered on paper. */
-export interface PrintableRecord extends ItemRecord {
-	readonly item: PrintableItem;
-}
 
 /** An item at its place on the test. */
 export interface PlacedItem extends FormPosition {
-	readonly record: PrintableRecord;
+	readonly record: ItemRecord;
 	readonly points: number;
 	readonly sectionTitle: string;
 }
 
+/** One thing to answer: an item at its place on the test, or a part of a set there. */
+export interface AnswerPlace {
+	readonly position: number;
+	/** Letter of a part of a set. */
+	readonly part?: string;
+	/** What stands before it: "7", or "7a" for a part. */
+	readonly label: string;
+	readonly item: PartItem;
+	/** Of the whole item. */
+	readonly id: string;
+	readonly version: number;
+	/** Its own points; where a form gives a set other points than its own, the part's share of them. */
+	readonly points: number;
+}
+
+/** What is answered at a place of the test: the item, or the parts of a set in order. */
+export function answersAt({ record, position, points }: PlacedItem): readonly AnswerPlace[] {
+	const { item, id, version } = record;
+	if (item.kind !== 'set') return [{ position, label: String(position), item, id, version, points }];
+	return item.parts.map((each, index) => {
+		const part = String.fromCharCode(97 + index);
+		const share = Math.round(((each.points * points) / item.points) * 100) / 100;
+		return { position, part, label: `${position}${part}`, item: each, id, version, points: share };
+	});
+}
+
 /**
  * The items of a form in the order students meet them. Throws PrintInputError for a form without items, and for one
- * that names an item or version that is not given, or an item of a kind that has no place on paper yet.
+ * that names an item or version that is not given.
  */
 export function placeItems(form: FormRecord, items: readonly ItemRecord[]): readonly PlacedItem[] {
 	const known = new Map(items.map((record) => [`${record.id} ${record.version}`, record]));
@@ -36,17 +54,9 @@ export function placeItems(form: FormRecord, items: readonly ItemRecord[]): read
 			const message = `expected item "${item}" version ${version} at position ${place.position}, found no such item`;
 			throw new PrintInputError({ code: 'print-item-missing', message });
 		}
-		if (!isPrintable(record)) {
-			const message = `expected items of kind choice, multiple-choice or gridded, found "${item}" of kind ${record.item.kind} at position ${place.position}`;
-			throw new PrintInputError({ code: 'print-kind-unsupported', message });
-		}
 		const sectionTitle = form.form.sections[place.sectionIndex]?.title ?? '';
 		return { ...place, record, points: pointsAt(place.entry, record.item), sectionTitle };
 	});
-}
-
-function isPrintable(record: ItemRecord): record is PrintableRecord {
-	return ['choice', 'multiple-choice', 'gridded'].includes(record.item.kind);
 }
 
 /** Student codes as they are, after a look at them. Throws PrintInputError for an empty, repeated or misspelt one. */

@@ -2,7 +2,6 @@
 export type PrintInputCode =
 	| 'print-form-empty'
 	| 'print-item-missing'
-	| 'print-kind-unsupported'
 	| 'print-student-empty'
 	| 'print-student-repeated'
 	| 'print-student-spelling';

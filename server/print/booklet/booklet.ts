@@ -1,13 +1,14 @@
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
-import type { AnswerSheetGeometry, ChoiceField, GridField, SheetPage } from '../../../item-bank/types.ts';
+import type { AnswerSheetGeometry, SheetPage } from '../../../item-bank/types.ts';
 import type { Page } from '../page/marks.ts';
 import { dealBoxes, drawFoot, makePage, placeBoxes } from '../page/page-boxes.ts';
 import { type PageFrame, type PaperName, pageFrame, paperSizes } from '../page/paper.ts';
 import type { PlacedItem } from '../placed-items.ts';
+import type { ItemField } from '../sheet/draw-fields.ts';
 import { fitLine } from '../sheet/frame-marks.ts';
-import { fiducialsOf } from '../sheet/measures.ts';
-import { layoutId, measuresFor, placeCode } from '../sheet/plan-sheet.ts';
+import { fiducialsOf, measuresFor } from '../sheet/measures.ts';
+import { layoutId, placeCode } from '../sheet/plan-sheet.ts';
 import { codeSize } from '../sheet/sheet-code.ts';
 import { besideFrame, drawBesideFrame } from './beside-frame.ts';
 import { layCover } from './cover.ts';
@@ -93,12 +94,12 @@ function coverPages(
 function layAnswerBooklet(order: BookletOrder): Booklet {
 	const { form, students, paper, large } = order;
 	const style: BookletStyle = { ...bookletStyle(paper, large, order.columns), frame: besideFrame(paper) };
-	const found = new Map<number, (ChoiceField | GridField)[]>();
+	const found = new Map<number, ItemField[]>();
 	let current = 0;
 	const places = {
 		profile: getGridProfile(form.form.gridProfile),
 		measures: measuresFor(large),
-		onField: (field: ChoiceField | GridField) => found.set(current, [...(found.get(current) ?? []), field]),
+		onField: (field: ItemField) => found.set(current, [...(found.get(current) ?? []), field]),
 	};
 	const items = layItemPages(order.placed, style, places);
 	const coverStyle = { ...style, frame: pageFrame(paper) };

@@ -4,6 +4,7 @@ import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
 import type { GridProfile } from '../../../item-bank/types.ts';
 import { exampleValues, gridRules, plainGridding } from '../grid-rules.ts';
+import { kindRules, kindsOf } from '../kind-rules.ts';
 import { type Box, beside, stack, wrap, wrapFigure } from '../page/box.ts';
 import { textWidth } from '../page/fonts.ts';
 import { black, fromMm, toMm } from '../page/marks.ts';
@@ -12,8 +13,8 @@ import { layHeading, layList, layParagraph, layTitle, linesOf } from '../page/pr
 import { layText } from '../page/text.ts';
 import type { PlacedItem } from '../placed-items.ts';
 import { drawColumns } from '../sheet/bubbles.ts';
+import { measuresFor } from '../sheet/measures.ts';
 import { gridSize, planGridColumns } from '../sheet/plan-fields.ts';
-import { measuresFor } from '../sheet/plan-sheet.ts';
 import type { BookletStyle } from './styles.ts';
 
 /** What a cover is about. */
@@ -32,7 +33,7 @@ export function layCover(order: CoverOrder): readonly FlowBox[] {
 	const width = frame.right - frame.left;
 	const room = { width, type };
 	const say = (text: string) => layParagraph(text, room);
-	const kinds = new Set(placed.map(({ record }) => record.item.kind));
+	const kinds = kindsOf(placed);
 	const where = grids === 'separate' ? 'on the answer sheet' : 'beside the item';
 	const boxes: FlowBox[] = [
 		layTitle(form.form.title, room),
@@ -44,14 +45,8 @@ export function layCover(order: CoverOrder): readonly FlowBox[] {
 		say('Fill bubbles all over. Erase completely when you change an answer.'),
 		say('Use the space below each item for your work.'),
 	];
-	if (kinds.has('choice') || kinds.has('multiple-choice')) {
-		boxes.push(layHeading('Items with letters', room));
-		if (kinds.has('choice')) boxes.push(say(`Choose one answer. Fill its bubble ${where}.`));
-		if (kinds.has('multiple-choice')) {
-			boxes.push(
-				say('Where the item says “Choose all that apply”, more than one answer may be right. Fill a bubble for each.'),
-			);
-		}
+	for (const { title, sentences } of kindRules(kinds, grids)) {
+		boxes.push(layHeading(title, room), ...sentences.map(say));
 	}
 	if (kinds.has('gridded')) {
 		boxes.push(layHeading('Items with a number grid', room));

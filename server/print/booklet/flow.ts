@@ -2,11 +2,13 @@ import type { Box } from '../page/box.ts';
 import { toMm } from '../page/marks.ts';
 import { PrintRoomError } from '../print-errors.ts';
 
-/** An item with its section's heading where it opens one, and the least room for working below it, points. */
+/** An item or a piece of one, with its section's heading where it opens one, and the least room for working below it, points. */
 export interface FlowUnit {
 	/** Id of the item. */
 	readonly item: string;
 	readonly box: Box;
+	/** Instead of the box where it is the first on a page. */
+	readonly opening?: Box;
 	readonly work: number;
 	/** Whether it stands across both columns. */
 	readonly isWide: boolean;
@@ -39,6 +41,8 @@ export function flowUnits(units: readonly FlowUnit[], height: number, columns: 1
 	};
 	let rest = units;
 	while (rest.length > 0) {
+		const [next] = rest;
+		if (page.length === 0 && next?.opening) rest = [openPageWith(next, next.opening), ...rest.slice(1)];
 		const isWide = columns === 1 || rest[0]?.isWide === true;
 		const end = rest.findIndex((unit) => (columns === 1 || unit.isWide) !== isWide);
 		const run = end < 0 ? rest : rest.slice(0, end);
@@ -56,6 +60,10 @@ export function flowUnits(units: readonly FlowUnit[], height: number, columns: 1
 	}
 	if (page.length > 0) pages.push(page);
 	return pages;
+}
+
+function openPageWith({ item, work, isWide }: FlowUnit, box: Box): FlowUnit {
+	return { item, box, work, isWide };
 }
 
 function tooTall(unit: FlowUnit, height: number): PrintRoomError {

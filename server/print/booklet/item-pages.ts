@@ -1,13 +1,15 @@
+import { figuresOf } from '../../../item-bank/items/figures.ts';
 import { type Box, pad, stack, wrap } from '../page/box.ts';
 import { figureSize } from '../page/figure.ts';
-import { type Block, fromMm, grey, type Mark, toMm } from '../page/marks.ts';
+import { type Block, grey, type Mark, toMm } from '../page/marks.ts';
 import { type PageFrame, pageFrame } from '../page/paper.ts';
 import { layText } from '../page/text.ts';
-import type { PlacedItem } from '../placed-items.ts';
+import { answersAt, type PlacedItem } from '../placed-items.ts';
 import { PrintRoomError } from '../print-errors.ts';
 import type { AnswerPlaces } from './answer-places.ts';
 import { type FlowUnit, flowUnits } from './flow.ts';
-import { layItem, numberMargin } from './item.ts';
+import { numberMargin } from './item.ts';
+import { layPieces, stackPieces } from './pieces.ts';
 import type { BookletStyle } from './styles.ts';
 
 /** A page of items: its frame, and its blocks, drawn when asked for. */
@@ -16,8 +18,6 @@ export interface ItemPage {
 	blocks(): readonly Block[];
 }
 
-/** Least room for working under an item, millimetres. Common practice, no source. */
-const workRoom = { choice: 16, 'multiple-choice': 12, gridded: 32 } as const;
 const columnGap = 24;
 
 /** Lays items out on pages, none broken. Throws PrintRoomError when a figure or an item does not fit on a page. */
@@ -26,7 +26,7 @@ export function layItemPages(
 	style: BookletStyle,
 	places: AnswerPlaces | undefined,
 ): readonly ItemPage[] {
-	return style.large ? placed.map((place) => layLargePage(place, style, places)) : layFlow(placed, style, places);
+	return style.large ? placed.flatMap((place) => layLargePages(place, style, places)) : layFlow(placed, style, places);
 }
 
 function layFlow(
@@ -37,12 +37,22 @@ function layFlow(
 	const { frame, columns } = style;
 	const width = frame.right - frame.left;
 	const columnWidth = columns === 1 ? width : (width - columnGap) / 2;
-	const units = placed.map((place): FlowUnit => {
+	const height = frame.bottom - frame.top;
+	const units = placed.flatMap((place): readonly FlowUnit[] => {
 		const isWide = columns === 2 && needsBothColumns(place, columnWidth - numberMargin(style), places);
 		const own = isWide ? width : columnWidth;
-		const item = layItem(place, { width: own, style, places });
-		const box = stack([...headingOf(place, style, own), item], style.type.item * 0.5);
-		return { item: place.record.id, box, work: fromMm(workRoom[place.record.item.kind]), isWide };
+		const item = place.record.id;
+		const pieces = layPieces(place, { width: own, style, places });
+		const heading = headingOf(place, style, own);
+		const whole = stack([...heading, stackPieces(pieces, false)], style.type.item * 0.5);
+		const last = pieces.at(-1);
+		// Kept together where a page holds it.
+		if (last && whole.height <= height) return [{ item, box: whole, work: last.work, isWide }];
+		return pieces.map(({ box, opening, work }, index) =>
+			index === 0
+				? { item, box: stack([...heading, box], style.type.item * 0.5), work, isWide }
+				: { item, box, opening, work, isWide },
+		);
 	});
 	return flowUnits(units, frame.bottom - frame.top, columns).map((page) => ({
 		frame,
@@ -72,40 +82,66 @@ function headingOf(place: PlacedItem, style: BookletStyle, width: number): reado
 
 function needsBothColumns(place: PlacedItem, width: number, places: AnswerPlaces | undefined): boolean {
 	const { item } = place.record;
-	if (places && item.kind === 'gridded') return true;
-	const figures = [
-		...item.stem.flatMap((block) => (block.kind === 'figure' ? [block.figure] : [])),
-		...(item.kind === 'gridded'
-			? []
-			: item.options.flatMap(({ content }) => (content.kind === 'figure' ? [content.figure] : []))),
-	];
-	return figures.some((figure) => figureSize(figure).width > width - 24);
+	const answers = answersAt(place).map((answer) => answer.item.kind);
+	if (answers.includes('match') || (places && answers.some((kind) => kind === 'gridded' || kind === 'point')))
+		return true;
+	return figuresOf(item).some(({ figure }) => figureSize(figure).width > width - 24);
 }
 
 /**
- * One item on a page of its own. A figure too wide for its size in large print turns the page; an item still too tall has
- * its figures set smaller, down to their true scale.
+ * One item on a page of its own; an item in pieces on as many as it needs. A figure too wide for its size in large print
+ * turns the page; a piece still too tall has its figures set smaller, down to their true scale.
  */
-function layLargePage(place: PlacedItem, style: BookletStyle, places: AnswerPlaces | undefined): ItemPage {
+function layLargePages(place: PlacedItem, style: BookletStyle, places: AnswerPlaces | undefined): readonly ItemPage[] {
+	const count = layPieces(place, { width: style.frame.right - style.frame.left, style, places }).length;
+	const pages: ItemPage[] = [];
+	for (let from = 0; from < count; ) {
+		let to = count;
+		let page = layLargePage(place, style, places, from, to);
+		while (!page) {
+			to -= 1;
+			page = layLargePage(place, style, places, from, to);
+		}
+		pages.push(page);
+		from = to;
+	}
+	return pages;
+}
+
+/** Pieces of an item on one page; undefined where several do not fit. Throws PrintRoomError where a single one does not. */
+function layLargePage(
+	place: PlacedItem,
+	style: BookletStyle,
+	places: AnswerPlaces | undefined,
+	from: number,
+	to: number,
+): ItemPage | undefined {
 	const wide = pageFrame(style.paper, true);
-	const { item } = place.record;
+	const { item, id } = place.record;
 	const widest = Math.max(
 		0,
-		...item.stem.map((block) => (block.kind === 'figure' ? figureSize(block.figure).width * style.type.figure : 0)),
+		...figuresOf(item).map(({ path, figure }) =>
+			/^(\/parts\/\d+)?\/(stem|line)/.test(path) ? figureSize(figure).width * style.type.figure : 0,
+		),
 	);
 	const upright = style.frame;
+	const isSingle = to - from === 1;
 	const frames = !places && widest > upright.right - upright.left + 0.5 ? [wide, upright] : [upright];
 	let least = Number.POSITIVE_INFINITY;
 	for (const frame of frames) {
-		for (const figure of frame === wide ? [1.5, 1.4] : [1.5, 1.35, 1.2, 1.1, 1]) {
+		const scales = !isSingle ? [1.5] : frame === wide ? [1.5, 1.4] : [1.5, 1.35, 1.2, 1.1, 1];
+		for (const figure of scales) {
 			const own = { ...style, frame, type: { ...style.type, figure } };
 			const width = frame.right - frame.left;
-			const box = stack([...headingOf(place, own, width), layItem(place, { width, style: own, places })], 10);
+			const pieces = layPieces(place, { width, style: own, places }).slice(from, to);
+			const heading = from === 0 ? headingOf(place, own, width) : [];
+			const box = stack([...heading, stackPieces(pieces, from > 0)], 10);
 			least = Math.min(least, box.height);
 			if (box.height > frame.bottom - frame.top) continue;
 			return { frame, blocks: () => box.place(frame.left, frame.top) as readonly Block[] };
 		}
 	}
+	if (!isSingle) return undefined;
 	const available = toMm(upright.bottom - upright.top);
-	throw new PrintRoomError({ code: 'print-item-too-tall', item: place.record.id, needed: toMm(least), available });
+	throw new PrintRoomError({ code: 'print-item-too-tall', item: id, needed: toMm(least), available });
 }

@@ -1,4 +1,4 @@
-import type { Option, OptionContent } from '../../../item-bank/types.ts';
+import type { OptionContent } from '../../../item-bank/types.ts';
 import { type Box, beside, pad, stack, wrap } from '../page/box.ts';
 import { figureSize } from '../page/figure.ts';
 import { textWidth } from '../page/fonts.ts';
@@ -7,13 +7,27 @@ import { linesOf } from '../page/prose.ts';
 import { layText, lineOf, richSpans, type Span } from '../page/text.ts';
 import { type ItemRoom, layScaledFigure, mathematicsSpan } from './stem.ts';
 
-/** Draws what stands before an option instead of its letter; used for bubbles. */
-export type OptionLabel = (option: Option) => Box;
+/** What an option shows: its content, or a line of text. */
+export type ShownContent = OptionContent | { readonly kind: 'spans'; readonly spans: readonly Span[] };
+
+/** An option, an entry to order or to match, or a choice for a gap. */
+export interface ShownOption {
+	readonly id: string;
+	readonly content: ShownContent;
+}
+
+/** Draws what stands before an option instead of its letter; used for bubbles and blanks. */
+export type OptionLabel = (option: Pick<ShownOption, 'id'>) => Box;
+
+/** Room for the letter of an option, points. */
+export function optionIndent({ style }: ItemRoom): number {
+	return style.type.item * 1.7;
+}
 
 /** Options as a list: beside each other when all are short, else in two columns, else under each other. */
-export function layOptions(options: readonly Option[], room: ItemRoom, label?: OptionLabel): Box {
+export function layOptions(options: readonly ShownOption[], room: ItemRoom, label?: OptionLabel): Box {
 	const { type } = room.style;
-	const letterWidth = type.item * 1.7;
+	const letterWidth = optionIndent(room);
 	const natural = Math.max(...options.map(({ content }) => naturalWidth(content, room))) + letterWidth;
 	const gap = 14;
 	const inRow = [options.length, 2, 1].find(
@@ -32,9 +46,10 @@ export function layOptions(options: readonly Option[], room: ItemRoom, label?: O
 	return wrap(stack(rows, type.item * 0.45), { tag: 'L' });
 }
 
-function layOption(option: Option, room: ItemRoom, label: OptionLabel | undefined): Box {
+/** One option with its letter, or what stands for it. */
+export function layOption(option: ShownOption, room: ItemRoom, label: OptionLabel | undefined): Box {
 	const { type } = room.style;
-	const indent = type.item * 1.7;
+	const indent = optionIndent(room);
 	const letter = label ? label(option) : layLetter(option.id, room);
 	const { content } = option;
 	// A figure that leaves no room for the letter beside it stands below it.
@@ -56,7 +71,8 @@ function layOption(option: Option, room: ItemRoom, label: OptionLabel | undefine
 	};
 }
 
-function layLetter(id: string, { style }: ItemRoom): Box {
+/** The letter of an option. */
+export function layLetter(id: string, { style }: ItemRoom): Box {
 	const { item, leading } = style.type;
 	const text = id.toUpperCase();
 	return {
@@ -68,17 +84,18 @@ function layLetter(id: string, { style }: ItemRoom): Box {
 	};
 }
 
-function layContent(content: OptionContent, room: ItemRoom): Box {
+function layContent(content: ShownContent, room: ItemRoom): Box {
 	if (content.kind === 'figure') return pad(layScaledFigure(content.figure, room), { bottom: 4 });
 	const spans = contentSpans(content);
 	return layText(spans, room.width, linesOf(room.style.type, room.style.type.item));
 }
 
-function contentSpans(content: Exclude<OptionContent, { kind: 'figure' }>): readonly Span[] {
+function contentSpans(content: Exclude<ShownContent, { kind: 'figure' }>): readonly Span[] {
+	if (content.kind === 'spans') return content.spans;
 	return content.kind === 'text' ? richSpans(content.text, 'serif') : [mathematicsSpan(content.math, 'serif')];
 }
 
-function naturalWidth(content: OptionContent, room: ItemRoom): number {
+function naturalWidth(content: ShownContent, room: ItemRoom): number {
 	const { type } = room.style;
 	if (content.kind === 'figure') return figureSize(content.figure).width * type.figure;
 	return lineOf(contentSpans(content), type.item) + 2;

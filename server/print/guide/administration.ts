@@ -1,18 +1,34 @@
 import { describeFigure } from '../../../item-bank/figures/describe-figure.ts';
+import { entryListsOf } from '../../../item-bank/items/entries.ts';
+import { figuresOf } from '../../../item-bank/items/figures.ts';
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
+import type { StemBlock } from '../../../item-bank/types.ts';
 import { gridRules } from '../grid-rules.ts';
+import { kindRules, kindsOf } from '../kind-rules.ts';
 import { type Box, pad, wrap } from '../page/box.ts';
+import { textWidth } from '../page/fonts.ts';
 import { black, type Mark, type Page } from '../page/marks.ts';
 import { dealBoxes, drawFoot, type FlowBox, makePage, placeBoxes } from '../page/page-boxes.ts';
 import { type PaperName, pageFrame } from '../page/paper.ts';
 import { layEntry, layHeading, layList, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
 import { layText } from '../page/text.ts';
-import type { PlacedItem } from '../placed-items.ts';
+import { answersAt, type PlacedItem } from '../placed-items.ts';
 import { guideType } from './key.ts';
 
-/** Minutes for an item, by how it is answered. Gridded: about 1.5 minutes (Florida sample questions, grade 7); others: common practice, no source. */
-const minutesEach = { choice: 1.25, 'multiple-choice': 1.75, gridded: 1.5 } as const;
+/** Minutes to answer, by kind. Gridded: about 1.5 minutes (Florida sample questions, grade 7); others: common practice, no source. */
+const minutesEach = {
+	choice: 1.25,
+	'multiple-choice': 1.75,
+	gridded: 1.5,
+	point: 1.25,
+	order: 1.5,
+	match: 2,
+	'inline-choice': 1,
+	explanation: 4,
+} as const;
+/** Minutes to read what the parts of a set share: common practice, no source. */
+const minutesOfStimulus = 1;
 
 /** What the sheet is made for. */
 export interface AdministrationOrder {
@@ -25,7 +41,8 @@ export interface AdministrationOrder {
 
 /** Working time to plan for, minutes: the sum over the items, up to the next five. */
 export function planMinutes(placed: readonly PlacedItem[]): number {
-	const sum = placed.reduce((total, { record }) => total + minutesEach[record.item.kind], 0);
+	const answers = placed.flatMap(answersAt).reduce((total, { item }) => total + minutesEach[item.kind], 0);
+	const sum = answers + placed.filter(({ record }) => record.item.kind === 'set').length * minutesOfStimulus;
 	return Math.max(5, Math.ceil(sum / 5) * 5);
 }
 
@@ -78,7 +95,7 @@ function before({ form, placed, grids, students }: AdministrationOrder, room: Pr
 }
 
 function script({ form, placed, grids }: AdministrationOrder, room: ProseRoom): readonly FlowBox[] {
-	const kinds = new Set(placed.map(({ record }) => record.item.kind));
+	const kinds = kindsOf(placed);
 	const where = grids === 'separate' ? 'on your answer sheet' : 'beside the item';
 	const grid = kinds.has('gridded')
 		? [
@@ -86,16 +103,14 @@ function script({ form, placed, grids }: AdministrationOrder, room: ProseRoom): 
 				'Look at the two filled grids on the cover. One of them is a negative number.',
 			]
 		: [];
-	const several = kinds.has('multiple-choice')
-		? ['Where an item says “Choose all that apply”, more than one answer may be right. Fill a bubble for each.']
-		: [];
+	const others = kindRules(kinds, grids).flatMap(({ sentences }) => sentences);
 	const said = [
 		`This test shows what you can do with positive and negative numbers. It has ${placed.length} items.`,
 		grids === 'separate'
 			? 'Check that your student code is on the answer sheet. If it is not, write it and fill the bubbles of the code. Write it on your booklet as well.'
 			: 'Check that your student code is on your booklet. If it is not, write it on every page.',
 		`Mark every answer ${where}. Fill the bubble all over. Erase completely when you change an answer.`,
-		...several,
+		...others,
 		...grid,
 		'Use the space below each item for your work. If you do not know an answer, go on and come back to it.',
 		'Are there questions about how to mark answers? (Answer these. Do not explain any item.) You may begin.',
@@ -113,7 +128,7 @@ function script({ form, placed, grids }: AdministrationOrder, room: ProseRoom): 
 }
 
 function rules({ placed }: AdministrationOrder, room: ProseRoom): readonly FlowBox[] {
-	const hasFigures = placed.some(({ record }) => record.item.stem.some(({ kind }) => kind === 'figure'));
+	const hasFigures = placed.some(({ record }) => figuresOf(record.item).length > 0);
 	const keeps = [
 		'Large print, more time, breaks, a separate or quiet place, a marker or ruler under the line, a scribe who writes what is said.',
 		'Reading items aloud, when numbers are read as written: “negative five” for `-5`, “minus” for the operation.',
@@ -186,23 +201,37 @@ function lists({ students }: AdministrationOrder, room: ProseRoom): readonly Flo
 
 /** Every figure in words, to be read aloud where a student needs it. */
 function figures({ placed }: AdministrationOrder, room: ProseRoom): readonly FlowBox[] {
-	const entries = placed.flatMap(({ record: { item }, position }) => [
-		...item.stem.flatMap((block) =>
-			block.kind === 'figure' ? [{ label: String(position), text: describeFigure(block.figure) }] : [],
-		),
-		...(item.kind === 'gridded' ? [] : item.options).flatMap(({ id, content }) =>
-			content.kind === 'figure'
-				? [{ label: `${position} ${id.toUpperCase()}`, text: describeFigure(content.figure) }]
-				: [],
-		),
+	const entries = placed.flatMap((place) => [
+		...(place.record.item.kind === 'set' ? figuresIn(String(place.position), place.record.item.stem) : []),
+		...answersAt(place).flatMap(({ label, item }) => [
+			...figuresIn(label, item.stem),
+			...(item.kind === 'point' ? [{ label, text: describeFigure(item.line) }] : []),
+			...entryListsOf(item).flatMap(({ path, entries: shown }) =>
+				shown.flatMap(({ id, content }) => {
+					const side = item.kind === 'match' ? `${path.slice(1)} ` : '';
+					if (content.kind !== 'figure') return [];
+					return [{ label: `${label} ${side}${id.toUpperCase()}`, text: describeFigure(content.figure) }];
+				}),
+			),
+		]),
 	]);
 	if (entries.length === 0) return [];
+	const widest = Math.max(22, ...entries.map(({ label }) => textWidth(label, 'sans-bold', room.type.text)));
 	return [
 		layHeading('Figures in words', room),
 		...entries.map(({ label, text }) => ({
-			box: wrap(layEntry({ text: label, font: 'sans-bold' }, [{ text, font: 'sans' }], room, 34), { tag: 'L' }),
+			box: wrap(layEntry({ text: label, font: 'sans-bold' }, [{ text, font: 'sans' }], room, widest + 12), {
+				tag: 'L',
+			}),
 		})),
 	];
+}
+
+function figuresIn(
+	label: string,
+	stem: readonly StemBlock[],
+): readonly { readonly label: string; readonly text: string }[] {
+	return stem.flatMap((block) => (block.kind === 'figure' ? [{ label, text: describeFigure(block.figure) }] : []));
 }
 
 /** A table to write in: headings, and empty rows. */

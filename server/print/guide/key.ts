@@ -2,31 +2,37 @@ import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { findFramework } from '../../../item-bank/standards/code.ts';
 import type { Alignment } from '../../../item-bank/types.ts';
 import { type Box, pad, stack, wrap } from '../page/box.ts';
+import { textWidth } from '../page/fonts.ts';
 import { type Block, grey, type Mark, type Page } from '../page/marks.ts';
 import { dealBoxes, drawFoot, type FlowBox, makePage, placeBoxes } from '../page/page-boxes.ts';
 import { type PaperName, pageFrame, standardType, type TypeScale } from '../page/paper.ts';
 import { layEntry, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
 import { layText, richSpans, type Span } from '../page/text.ts';
-import type { PlacedItem } from '../placed-items.ts';
+import { type AnswerPlace, answersAt, type PlacedItem } from '../placed-items.ts';
 import { type WorkedItem, workItem } from './worked-item.ts';
 
 /** Teachers' papers: as standard print, set a little tighter. */
 export const guideType: TypeScale = { ...standardType, title: 18, heading: 11, text: 10.5, item: 11.5, leading: 1.3 };
 
+/** Something to answer with its key and work. */
+type WorkedAnswer = AnswerPlace & { readonly worked: WorkedItem };
+
 /** The key on one page (more only when there are too many items), then worked steps and what wrong answers are consistent with. */
 export function layKey(form: FormRecord, placed: readonly PlacedItem[], paper: PaperName): readonly Page[] {
 	const frame = pageFrame(paper);
 	const room: ProseRoom = { width: frame.right - frame.left, type: guideType };
-	const worked = placed.map(({ record }) => workItem(record.item));
+	const answers = placed.flatMap((place) =>
+		answersAt(place).map((answer) => ({ ...answer, worked: workItem(answer.item) })),
+	);
 	const height = frame.bottom - frame.top;
-	const keyPages = layKeyPages(form, placed, worked, room, height);
+	const keyPages = layKeyPages(form, placed, answers, room, height);
 	const steps = [
 		layTitle(`Worked steps: ${form.form.title}`, room),
 		layParagraph(
 			'Each line does one step with two numbers. What wrong answers are consistent with is a hint and no diagnosis: one answer can come from several ideas.',
 			room,
 		),
-		...placed.map((place, index) => ({ box: layWorkedItem(place, worked[index], room) })),
+		...answers.map((answer) => ({ box: layWorkedItem(answer, room) })),
 	];
 	const pages = [...keyPages, ...dealBoxes(steps, height, 8)];
 	const left = `Key of ${form.id}, version ${form.version} · confidential`;
@@ -42,7 +48,7 @@ export function layKey(form: FormRecord, placed: readonly PlacedItem[], paper: P
 function layKeyPages(
 	form: FormRecord,
 	placed: readonly PlacedItem[],
-	worked: readonly WorkedItem[],
+	answers: readonly WorkedAnswer[],
 	room: ProseRoom,
 	height: number,
 ): readonly (readonly Box[])[] {
@@ -58,7 +64,7 @@ function layKeyPages(
 	for (const size of [10.5, 9.5, 8.5, 7.5]) {
 		const small = { ...room, type: { ...room.type, text: Math.min(9, size) } };
 		const legend = layParagraph(`${explainFrameworks(placed)}.`, small);
-		const boxes = [...head, ...layKeyRows(placed, worked, room, size), legend];
+		const boxes = [...head, ...layKeyRows(answers, room, size), legend];
 		const pages = dealBoxes(boxes, height, 8);
 		if (pages.length === 1 || size === 7.5) return pages;
 	}
@@ -74,19 +80,14 @@ const columns = [
 	{ title: 'In the bank', share: 0.2 },
 ] as const;
 
-function layKeyRows(
-	placed: readonly PlacedItem[],
-	worked: readonly WorkedItem[],
-	room: ProseRoom,
-	size: number,
-): readonly FlowBox[] {
-	const rows = placed.map((place, index) => [
-		String(place.position),
-		worked[index]?.key ?? '',
-		String(place.points),
-		String(place.record.item.dok),
-		printAlignments(place.record.item.alignments),
-		`${place.record.id} v${place.record.version}`,
+function layKeyRows(answers: readonly WorkedAnswer[], room: ProseRoom, size: number): readonly FlowBox[] {
+	const rows = answers.map(({ label, worked, points, item, id, version }) => [
+		label,
+		worked.key,
+		String(points),
+		String(item.dok),
+		printAlignments(item.alignments),
+		`${id} v${version}`,
 	]);
 	const type = { ...room.type, leading: 1.25 };
 	const tables: Box[] = [];
@@ -148,22 +149,21 @@ function printAlignments(alignments: readonly Alignment[]): string {
 /** What the ids of the frameworks stand for. */
 function explainFrameworks(placed: readonly PlacedItem[]): string {
 	const names = new Map<string, string>();
-	for (const { framework, edition } of placed.flatMap(({ record }) => record.item.alignments)) {
+	for (const { framework, edition } of placed.flatMap(answersAt).flatMap(({ item }) => item.alignments)) {
 		const found = findFramework(framework, edition);
 		if (found) names.set(`${framework} ${edition}`, found.name);
 	}
 	return [...names].map(([id, name]) => `${id}: ${name}`).join('. ');
 }
 
-/** One item: key, the work to it line by line, and the wrong answers. */
-function layWorkedItem(place: PlacedItem, worked: WorkedItem | undefined, room: ProseRoom): Box {
-	if (!worked) return stack([], 0);
+/** One item: key, the work to it line by line, the rubric, and the wrong answers. */
+function layWorkedItem(answer: WorkedAnswer, room: ProseRoom): Box {
+	const { label, worked, item, id, version } = answer;
 	const { type, width } = room;
-	const points = place.points === 1 ? '1 point' : `${place.points} points`;
-	const { item, id, version } = place.record;
+	const points = answer.points === 1 ? '1 point' : `${answer.points} points`;
 	const heading = layText(
 		[
-			{ text: `${place.position}`, font: 'sans-bold' },
+			{ text: label, font: 'sans-bold' },
 			{ text: ' · key ', font: 'sans' },
 			{ text: worked.key, font: 'sans-bold' },
 			{ text: ` · ${printName(item.name)} · ${points} · DOK ${item.dok} · ${id} v${version}`, font: 'sans' },
@@ -173,15 +173,30 @@ function layWorkedItem(place: PlacedItem, worked: WorkedItem | undefined, room: 
 	);
 	const lines = worked.lines.map((line) => layWorkedLine(line, room));
 	const reason = worked.reason === undefined ? [] : [layParagraph(worked.reason, room).box];
-	const wrong = worked.wrong.map(({ answer, spoken, says, sentence }) => {
-		const label: Span = { text: answer, font: 'serif-bold', ...(spoken === undefined ? {} : { spoken }) };
+	const scoring = worked.scoring === undefined ? [] : [layParagraph(worked.scoring, room).box];
+	const levels = worked.rubric.map((level) => layLevel(level, { ...room, width: width - 16 }));
+	// Letters of several entries need more room than one letter or a number.
+	const widest = Math.max(18, ...worked.wrong.map((note) => textWidth(note.answer, 'serif-bold', type.text)));
+	const wrong = worked.wrong.map((note) => {
+		const { answer: given, spoken, says, sentence } = note;
+		const mark: Span = { text: given, font: 'serif-bold', ...(spoken === undefined ? {} : { spoken }) };
 		const said = says === undefined ? [] : [...richSpans(says, 'serif'), { text: '  ·  ', font: 'sans' } as const];
-		return layEntry(label, [...said, { text: sentence, font: 'sans' }], { ...room, width: width - 16 }, 34);
+		return layEntry(mark, [...said, { text: sentence, font: 'sans' }], { ...room, width: width - 16 }, widest + 16);
 	});
-	const list = wrong.length === 0 ? [] : [pad(wrap(stack(wrong, 2), { tag: 'L' }), { left: 16, top: 3 })];
-	return wrap(pad(stack([wrap(heading, { tag: 'H2' }), ...lines, ...reason, ...list], 2), { bottom: 5 }), {
+	const lists = [levels, wrong]
+		.filter((list) => list.length > 0)
+		.map((list) => pad(wrap(stack(list, 2), { tag: 'L' }), { left: 16, top: 3 }));
+	return wrap(pad(stack([wrap(heading, { tag: 'H2' }), ...lines, ...reason, ...scoring, ...lists], 2), { bottom: 5 }), {
 		tag: 'Sect',
 	});
+}
+
+/** A level of a rubric: its points, what it asks for, and a sample. */
+function layLevel({ points, descriptor, sample }: WorkedItem['rubric'][number], room: ProseRoom): Box {
+	const shown =
+		sample === undefined ? [] : [{ text: ' Sample: ', font: 'sans-bold' } as const, ...richSpans(sample, 'serif')];
+	const label: Span = { text: points === 1 ? '1 point' : `${points} points`, font: 'sans-bold' };
+	return layEntry(label, [...richSpans(descriptor, 'sans'), ...shown], room, 54);
 }
 
 /** A line of mathematics, and beside it what was done. */

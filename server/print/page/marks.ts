@@ -63,6 +63,7 @@ export type Tag =
 	| 'H1'
 	| 'H2'
 	| 'H3'
+	| 'H4'
 	| 'P'
 	| 'Span'
 	| 'L'

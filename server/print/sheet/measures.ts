@@ -17,7 +17,7 @@ export interface SheetMeasures {
 	readonly heading: number;
 	/** Between fields beside each other, and under each other. */
 	readonly gap: number;
-	/** Height of what stands above the fields, and above a student code field that has its page to itself. */
+	/** Least height of what stands above the fields, and the height above a student code field that has its page to itself. */
 	readonly head: number;
 	readonly codeHead: number;
 	readonly symbolSize: number;
@@ -33,7 +33,7 @@ export interface SheetMeasures {
  * Bubbles 6.4 mm apart: circles of 24 CSS px (6.35 mm) around their centres do not meet, which is the spacing that WCAG
  * 2.2, success criterion 2.5.8, asks of targets on a screen. For paper: common practice, no source.
  */
-export const standardMeasures: SheetMeasures = {
+const standardMeasures: SheetMeasures = {
 	bubble: 4.8,
 	pitch: 6.4,
 	rowStep: 6.8,
@@ -52,7 +52,7 @@ export const standardMeasures: SheetMeasures = {
 };
 
 /** Large print: letters of 18 points in every bubble. */
-export const largeMeasures: SheetMeasures = {
+const largeMeasures: SheetMeasures = {
 	bubble: 8.2,
 	pitch: 9.6,
 	rowStep: 12,
@@ -69,6 +69,11 @@ export const largeMeasures: SheetMeasures = {
 	codeColumns: 8,
 	codeCharacters: 6,
 };
+
+/** The measures of standard or large print. */
+export function measuresFor(large: boolean): SheetMeasures {
+	return large ? largeMeasures : standardMeasures;
+}
 
 /** Where sheets hold something, millimetres. */
 export interface SheetFrame {

@@ -1,6 +1,6 @@
 import { columnCount, columnSymbols } from '../../../item-bank/responses/grid.ts';
 import type { BubbleColumn, ChoiceField, GridField, GridProfile, StudentCodeField } from '../../../item-bank/types.ts';
-import type { PlacedItem } from '../placed-items.ts';
+import type { AnswerPlace } from '../placed-items.ts';
 import { round, type SheetMeasures } from './measures.ts';
 
 /** Width of a choice row from its left edge, millimetres. */
@@ -8,18 +8,33 @@ export function choiceWidth(options: number, measures: SheetMeasures): number {
 	return measures.label + (options - 1) * measures.pitch + measures.bubble / 2;
 }
 
-/** The bubbles of a choice item in one row; `x`, `y` is the row's left edge and middle. */
-export function planChoice(place: PlacedItem, x: number, y: number, measures: SheetMeasures): ChoiceField {
-	const { record, position } = place;
-	const options = record.item.kind === 'gridded' ? [] : record.item.options;
-	const bubbles = options.map(({ id }, index) => ({
-		symbol: id,
-		x: round(x + measures.label + index * measures.pitch),
-		y: round(y),
-	}));
-	const marks = record.item.kind === 'multiple-choice' ? 'several' : 'one';
-	const { id: item, version: itemVersion } = record;
-	return { kind: 'choice', position, item, itemVersion, marks, columns: [{ bubbles }] };
+/** What every field of an item says of it. */
+export function fieldOf({
+	position,
+	part,
+	id,
+	version,
+}: AnswerPlace): Pick<ChoiceField, 'position' | 'part' | 'item' | 'itemVersion'> {
+	return { position, ...(part === undefined ? {} : { part }), item: id, itemVersion: version };
+}
+
+/** Letters that an item is answered with in one row of bubbles; none for items answered otherwise. */
+export function rowSymbols({ item }: AnswerPlace): readonly string[] {
+	if (item.kind === 'inline-choice') return item.choices.map(({ id }) => id);
+	return item.kind === 'choice' || item.kind === 'multiple-choice' ? item.options.map(({ id }) => id) : [];
+}
+
+/** Bubbles in a row; `x`, `y` is the centre of the first. */
+export function planRow(symbols: readonly string[], x: number, y: number, measures: SheetMeasures): BubbleColumn {
+	const bubbles = symbols.map((symbol, index) => ({ symbol, x: round(x + index * measures.pitch), y: round(y) }));
+	return { bubbles };
+}
+
+/** The bubbles of an item with letters in one row; `x`, `y` is the row's left edge and middle. */
+export function planChoice(place: AnswerPlace, x: number, y: number, measures: SheetMeasures): ChoiceField {
+	const marks = place.item.kind === 'multiple-choice' ? 'several' : 'one';
+	const columns = [planRow(rowSymbols(place), x + measures.label, y, measures)];
+	return { kind: 'choice', ...fieldOf(place), marks, columns };
 }
 
 /** Width and height of a grid with its heading, millimetres. */
@@ -34,15 +49,13 @@ export function gridSize(
 
 /** A signed grid with its boxes: `x`, `y` is the top left corner of its heading. */
 export function planGrid(
-	place: PlacedItem,
+	place: AnswerPlace,
 	profile: GridProfile,
 	x: number,
 	y: number,
 	measures: SheetMeasures,
 ): GridField {
-	const { id: item, version: itemVersion } = place.record;
-	const columns = planGridColumns(profile, x, y + measures.heading, measures);
-	return { kind: 'grid', position: place.position, item, itemVersion, columns };
+	return { kind: 'grid', ...fieldOf(place), columns: planGridColumns(profile, x, y + measures.heading, measures) };
 }
 
 /** The columns of a grid: boxes from `y` down, bubbles under them. */

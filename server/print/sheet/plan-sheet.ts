@@ -1,26 +1,15 @@
 import { createHash } from 'node:crypto';
+import { invariant } from '../../../item-bank/invariant.ts';
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
-import type {
-	AnswerSheetGeometry,
-	CodePlace,
-	GridProfile,
-	SheetField,
-	SheetLayout,
-	SheetPage,
-} from '../../../item-bank/types.ts';
+import type { AnswerSheetGeometry, CodePlace, SheetField, SheetLayout, SheetPage } from '../../../item-bank/types.ts';
+import { fromMm } from '../page/marks.ts';
 import { type PaperName, paperSizes } from '../page/paper.ts';
-import type { PlacedItem } from '../placed-items.ts';
-import {
-	fiducialsOf,
-	largeMeasures,
-	round,
-	type SheetFrame,
-	type SheetMeasures,
-	sheetFrame,
-	standardMeasures,
-} from './measures.ts';
-import { choiceWidth, codeFieldSize, gridSize, planChoice, planCodeField, planGrid } from './plan-fields.ts';
+import { answersAt, type PlacedItem } from '../placed-items.ts';
+import { codeTop, headHeight } from './head.ts';
+import { fiducialsOf, measuresFor, round, type SheetMeasures, sheetFrame } from './measures.ts';
+import { codeFieldSize, planCodeField } from './plan-fields.ts';
+import { fitsRoom, runsOf } from './plan-runs.ts';
 import { codeSize } from './sheet-code.ts';
 
 /** What a set of sheets is laid out for. */
@@ -30,14 +19,6 @@ export interface SheetOrder {
 	readonly students: readonly string[];
 	readonly paper: PaperName;
 	readonly large: boolean;
-}
-
-/** Millimetres from the top edge of the paper to what stands under the head's first line. */
-const codeTop = 20;
-
-/** The measures of standard or large print. */
-export function measuresFor(large: boolean): SheetMeasures {
-	return large ? largeMeasures : standardMeasures;
 }
 
 /** Lays out the sheets of a form: one layout with the student in the code (only for a class), one to fill the student in. */
@@ -88,90 +69,42 @@ function planPages(order: SheetOrder, characters: number, code: CodePlace): read
 	const measures = measuresFor(order.large);
 	const frame = sheetFrame(order.paper);
 	const profile = getGridProfile(order.form.form.gridProfile);
-	const top = Math.max(codeTop + measures.head, code.y + code.size + 6);
+	const places = order.placed.flatMap(answersAt);
+	const head = headHeight(places, order, fromMm(code.x - 5 - frame.left));
+	const top = Math.max(codeTop + head, code.y + code.size + 6);
 	const pages: SheetField[][] = [];
 	const codeHeight = characters > 0 ? codeFieldSize(characters, frame.right - frame.left, measures).height : 0;
-	// On every page, so that a loose page still names its student, unless it would leave no room for a grid.
-	const isRepeated = codeHeight + measures.gap + gridSize(profile, measures).height <= frame.bottom - top;
+	const width = frame.right - frame.left;
+	const whole = { width, height: frame.bottom - top, measures, profile };
+	const rest = { ...whole, height: whole.height - codeHeight - measures.gap };
+	// On every page, so that a loose page still names its student, unless it would leave no room for a field.
+	const isRepeated = fitsRoom(places, rest);
+	const runs = runsOf(places, isRepeated && characters > 0 ? rest : whole);
 	let y = top;
 	const openPage = (): SheetField[] => {
 		const fields: SheetField[] = [];
 		const isCodePage = characters > 0 && !isRepeated && pages.length === 0;
 		y = isCodePage ? codeTop + measures.codeHead : top;
 		if (characters > 0 && (isRepeated || isCodePage)) {
-			fields.push(planCodeField(characters, frame.left, y, frame.right - frame.left, measures));
+			fields.push(planCodeField(characters, frame.left, y, width, measures));
 			y += codeHeight + measures.gap;
 		}
 		pages.push(fields);
 		return fields;
 	};
 	let fields = openPage();
-	for (const run of runsOf(order.placed)) {
-		let rest = run;
-		while (rest.length > 0) {
-			const planned = planRun(rest, y, { frame, measures, profile });
+	for (const run of runs) {
+		for (let done = 0; done < run.count; ) {
+			const planned = run.plan(done, frame.left, y, frame.bottom);
 			if (planned.fields.length === 0) {
+				invariant(pages.length <= places.length + 1, 'expected a page that holds a field at least');
 				fields = openPage();
 				continue;
 			}
 			fields.push(...planned.fields);
 			y = planned.bottom + measures.gap * 0.6;
-			rest = rest.slice(planned.fields.length);
+			done += planned.fields.length;
 		}
 	}
-	return pages.map((fields, index) => ({ page: index + 1, code, fields }));
-}
-
-/** Neighbouring items that are answered alike. */
-function runsOf(placed: readonly PlacedItem[]): readonly (readonly PlacedItem[])[] {
-	const runs: PlacedItem[][] = [];
-	for (const place of placed) {
-		const last = runs.at(-1);
-		const isSame = (last?.[0]?.record.item.kind === 'gridded') === (place.record.item.kind === 'gridded');
-		if (last && isSame) last.push(place);
-		else runs.push([place]);
-	}
-	return runs;
-}
-
-interface RunRoom {
-	readonly frame: SheetFrame;
-	readonly measures: SheetMeasures;
-	readonly profile: GridProfile;
-}
-
-/** As many fields of a run as fit below `y`: choice rows down the columns, grids along the rows. */
-function planRun(
-	run: readonly PlacedItem[],
-	y: number,
-	room: RunRoom,
-): { readonly fields: readonly SheetField[]; readonly bottom: number } {
-	const { frame, measures, profile } = room;
-	const width = frame.right - frame.left;
-	const left = frame.bottom - y;
-	if (run[0]?.record.item.kind === 'gridded') {
-		const size = gridSize(profile, measures);
-		const gap = measures.gap * 0.6;
-		const perRow = Math.max(1, Math.floor((width + measures.gap) / (size.width + measures.gap)));
-		const rows = Math.max(0, Math.floor((left + gap) / (size.height + gap)));
-		const taken = run.slice(0, perRow * rows);
-		const step = perRow > 1 ? (width - size.width) / (perRow - 1) : 0;
-		const fields = taken.map((place, index) => {
-			const [column, row] = [index % perRow, Math.floor(index / perRow)];
-			return planGrid(place, profile, frame.left + column * step, y + row * (size.height + gap), measures);
-		});
-		return { fields, bottom: y + Math.ceil(taken.length / perRow) * (size.height + gap) - gap };
-	}
-	const options = Math.max(
-		...run.map(({ record }) => (record.item.kind === 'gridded' ? 0 : record.item.options.length)),
-	);
-	const rowWidth = choiceWidth(options, measures);
-	const columns = Math.max(1, Math.floor((width + measures.gap) / (rowWidth + measures.gap)));
-	const rows = Math.min(Math.ceil(run.length / columns), Math.max(0, Math.floor(left / measures.rowStep)));
-	const step = columns > 1 ? (width - rowWidth) / (columns - 1) : 0;
-	const fields = run.slice(0, columns * rows).map((place, index) => {
-		const [column, row] = [Math.floor(index / rows), index % rows];
-		return planChoice(place, frame.left + column * step, y + (row + 0.5) * measures.rowStep, measures);
-	});
-	return { fields, bottom: y + rows * measures.rowStep };
+	return pages.map((each, index) => ({ page: index + 1, code, fields: each }));
 }

@@ -42,8 +42,8 @@ const widestCode = 22;
 
 /** How large the code of a set must be so that every page of it fits: modules to the side, and millimetres. */
 export function codeSize(form: string, version: number, longestStudent: number): Pick<CodePlace, 'size' | 'modules'> {
-	// A dash costs a whole codeword in every mode, and no character costs more; one is added for a change of mode.
-	const [layout, page, student] = [8, 3, Math.max(1, longestStudent) + 1].map((length) => '-'.repeat(length));
+	// A dash costs a whole codeword in every mode, and no character costs more; the rest is for changes of mode.
+	const [layout, page, student] = [8, 3, Math.max(1, longestStudent) + 4].map((length) => '-'.repeat(length));
 	const text = [`${opening}${letters.sheet}`, form, version, layout, page, student].join(' ');
 	const { modules } = encode(text, undefined);
 	const size = Math.round(Math.min(widestModule * modules, widestCode) * 100) / 100;

@@ -5,8 +5,8 @@ import { type Block, black, fromMm, type Mark, type Page } from '../page/marks.t
 import { type PaperName, paperSizes } from '../page/paper.ts';
 import type { PlacedItem } from '../placed-items.ts';
 import { drawFiducials, fitLine } from './frame-marks.ts';
-import { fiducialsOf, sheetFrame } from './measures.ts';
-import { measuresFor, placeCode } from './plan-sheet.ts';
+import { fiducialsOf, measuresFor, sheetFrame } from './measures.ts';
+import { placeCode } from './plan-sheet.ts';
 import { codeSize, drawSheetCode } from './sheet-code.ts';
 
 /** What work pages are made for. */
