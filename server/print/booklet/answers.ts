@@ -40,13 +40,20 @@ export function layAnswer(place: AnswerPlace, room: ItemRoom, places: AnswerPlac
 			return below ? [columns, pad(below, { top: gap * 0.4 })] : [columns];
 		}
 		case 'explanation': {
-			const below = field();
-			const lines = layRuledLines(Math.min(item.lines, linesPerPiece(room.style.large)), room);
-			return below ? [lines, below] : [lines];
+			const most = linesPerPiece(room.style.large);
+			const lines = layRuledLines(Math.min(item.lines, most), room);
+			// Where more lines are to come, the scorer's field waits for the last of them.
+			return item.lines > most ? [lines] : [lines, ...layScorerField(place, room, places)];
 		}
 		default:
 			return item satisfies never;
 	}
+}
+
+/** The field of a scorer, where answers go beside items. */
+export function layScorerField(place: AnswerPlace, room: ItemRoom, places: AnswerPlaces | undefined): readonly Box[] {
+	const field = places ? besideField(place, places, fieldRoom(room)) : undefined;
+	return field ? [pad(field, { top: room.style.type.item * 0.3 })] : [];
 }
 
 /** The most lines to write on that stand together; more go on in a piece of their own. */

@@ -1,5 +1,5 @@
 import type { OrderItem } from '../../../item-bank/types.ts';
-import { type Box, pad, stack, wrap } from '../page/box.ts';
+import { type Box, wrap } from '../page/box.ts';
 import { textWidth } from '../page/fonts.ts';
 import { type Block, black, fromMm, grey, type Mark } from '../page/marks.ts';
 import { ordinals } from '../sheet/plan-blocks.ts';
@@ -19,11 +19,13 @@ export function drawBlank(x: number, base: number, width: number): Mark {
 export function layOrderBlanks({ entries }: OrderItem, room: ItemRoom): Box {
 	const { text: size } = room.style.type;
 	const blank = blankWidth(room);
-	const gap = size * 1.4;
 	const cellWidth = Math.max(...ordinals.map((each) => textWidth(`${each} `, 'sans', size))) + blank;
-	const perLine = Math.max(1, Math.floor((room.width + gap) / (cellWidth + gap)));
-	const step = size * 2.4;
 	const names = ordinals.slice(0, entries.length);
+	// Closer together where that keeps them on one line.
+	const shared = (room.width - names.length * cellWidth) / (names.length - 1);
+	const gap = Math.min(size * 1.4, Math.max(size * 0.5, shared));
+	const perLine = Math.max(1, Math.floor((room.width + gap + 0.01) / (cellWidth + gap)));
+	const step = size * 2.4;
 	return wrap(
 		{
 			width: Math.min(perLine, names.length) * (cellWidth + gap) - gap,
@@ -50,7 +52,7 @@ export function lineStep(large: boolean): number {
 /** Lines to write on; they are no content, the words before them say what they are for. */
 export function layRuledLines(count: number, room: ItemRoom): Box {
 	const step = lineStep(room.style.large);
-	const box: Box = {
+	return {
 		width: room.width,
 		height: count * step,
 		place(x, y) {
@@ -62,5 +64,4 @@ export function layRuledLines(count: number, room: ItemRoom): Box {
 			return [block];
 		},
 	};
-	return pad(stack([box], 0), { bottom: 4 });
 }

@@ -4,12 +4,12 @@ import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { getGridProfile } from '../../../item-bank/responses/grid-profiles.ts';
 import type { GridProfile } from '../../../item-bank/types.ts';
 import { exampleValues, gridRules, plainGridding } from '../grid-rules.ts';
-import { kindRules, kindsOf } from '../kind-rules.ts';
+import { type KindRule, kindRules, kindsOf } from '../kind-rules.ts';
 import { type Box, beside, stack, wrap, wrapFigure } from '../page/box.ts';
 import { textWidth } from '../page/fonts.ts';
 import { black, fromMm, toMm } from '../page/marks.ts';
 import type { FlowBox } from '../page/page-boxes.ts';
-import { layHeading, layList, layParagraph, layTitle, linesOf } from '../page/prose.ts';
+import { layHeading, layList, layParagraph, layTitle, linesOf, type ProseRoom } from '../page/prose.ts';
 import { layText } from '../page/text.ts';
 import type { PlacedItem } from '../placed-items.ts';
 import { drawColumns } from '../sheet/bubbles.ts';
@@ -45,14 +45,26 @@ export function layCover(order: CoverOrder): readonly FlowBox[] {
 		say('Fill bubbles all over. Erase completely when you change an answer.'),
 		say('Use the space below each item for your work.'),
 	];
-	for (const { title, sentences } of kindRules(kinds, grids)) {
-		boxes.push(layHeading(title, room), ...sentences.map(say));
+	const rules = kindRules(kinds, grids);
+	const [only] = rules;
+	if (only && rules.length === 1) boxes.push(layHeading(only.title, room), ...only.sentences.map(say));
+	else if (only) {
+		boxes.push(layHeading('Kinds of items', room), ...rules.map((rule) => layRule(rule, room)));
 	}
 	if (kinds.has('gridded')) {
 		boxes.push(layHeading('Items with a number grid', room));
 		boxes.push({ box: layGridExample(getGridProfile(form.form.gridProfile), style, width) });
 	}
 	return boxes;
+}
+
+/** Several kinds: each in a paragraph that begins with its title. */
+function layRule({ title, sentences }: KindRule, { width, type }: ProseRoom): FlowBox {
+	const spans = [
+		{ text: `${title}. `, font: 'sans-bold' } as const,
+		{ text: sentences.join(' '), font: 'sans' } as const,
+	];
+	return { box: wrap(layText(spans, width, linesOf(type, type.text)), { tag: 'P' }) };
 }
 
 /** Lines for the student's code or name and the date; the code is printed when the booklet is made for one student. */

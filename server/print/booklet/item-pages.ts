@@ -83,7 +83,11 @@ function headingOf(place: PlacedItem, style: BookletStyle, width: number): reado
 function needsBothColumns(place: PlacedItem, width: number, places: AnswerPlaces | undefined): boolean {
 	const { item } = place.record;
 	const answers = answersAt(place).map((answer) => answer.item.kind);
-	if (answers.includes('match') || (places && answers.some((kind) => kind === 'gridded' || kind === 'point')))
+	if (
+		answers.includes('match') ||
+		answers.includes('explanation') ||
+		(places && answers.some((kind) => kind === 'gridded' || kind === 'point'))
+	)
 		return true;
 	return figuresOf(item).some(({ figure }) => figureSize(figure).width > width - 24);
 }
@@ -117,19 +121,15 @@ function layLargePage(
 	to: number,
 ): ItemPage | undefined {
 	const wide = pageFrame(style.paper, true);
-	const { item, id } = place.record;
-	const widest = Math.max(
-		0,
-		...figuresOf(item).map(({ path, figure }) =>
-			/^(\/parts\/\d+)?\/(stem|line)/.test(path) ? figureSize(figure).width * style.type.figure : 0,
-		),
-	);
 	const upright = style.frame;
 	const isSingle = to - from === 1;
-	const frames = !places && widest > upright.right - upright.left + 0.5 ? [wide, upright] : [upright];
+	const natural = layPieces(place, { width: upright.right - upright.left, style, places }).slice(from, to);
+	const widest = Math.max(...natural.map((piece) => piece.widest)) * style.type.figure;
+	const isTurned = !places && widest > upright.right - upright.left + 0.5;
+	const frames = isTurned ? (isSingle ? [wide, upright] : [wide]) : [upright];
 	let least = Number.POSITIVE_INFINITY;
 	for (const frame of frames) {
-		const scales = !isSingle ? [1.5] : frame === wide ? [1.5, 1.4] : [1.5, 1.35, 1.2, 1.1, 1];
+		const scales = !isSingle ? [style.type.figure] : frame === wide ? [1.5, 1.4] : [1.5, 1.35, 1.2, 1.1, 1];
 		for (const figure of scales) {
 			const own = { ...style, frame, type: { ...style.type, figure } };
 			const width = frame.right - frame.left;
@@ -143,5 +143,5 @@ function layLargePage(
 	}
 	if (!isSingle) return undefined;
 	const available = toMm(upright.bottom - upright.top);
-	throw new PrintRoomError({ code: 'print-item-too-tall', item: id, needed: toMm(least), available });
+	throw new PrintRoomError({ code: 'print-item-too-tall', item: place.record.id, needed: toMm(least), available });
 }

@@ -1,9 +1,11 @@
+import type { StemBlock } from '../../../item-bank/types.ts';
 import { type Box, pad, stack, wrap } from '../page/box.ts';
+import { figureSize } from '../page/figure.ts';
 import { fromMm } from '../page/marks.ts';
 import { linesOf } from '../page/prose.ts';
 import { layText } from '../page/text.ts';
 import { type AnswerPlace, answersAt, type PlacedItem } from '../placed-items.ts';
-import { linesPerPiece } from './answers.ts';
+import { layScorerField, linesPerPiece } from './answers.ts';
 import { layRuledLines } from './blanks.ts';
 import { type ItemSetting, layItem, layStimulus, numberMargin } from './item.ts';
 
@@ -14,6 +16,8 @@ export interface Piece {
 	readonly opening: Box;
 	/** Least room for working below it, points. */
 	readonly work: number;
+	/** Width of its widest figure at true scale, points; options' figures may stand below their letters and do not count. */
+	readonly widest: number;
 }
 
 /** Least room for working, millimetres. Common practice, no source. */
@@ -40,7 +44,8 @@ export function layPieces(place: PlacedItem, setting: ItemSetting): readonly Pie
 	if (item.kind !== 'set') return first;
 	const stimulus = layStimulus(place.position, id, item.stem, setting);
 	const [opening, ...more] = first;
-	const head = opening ? [{ ...opening, box: stack([stimulus, opening.box], gap) }] : [];
+	const widest = Math.max(widestOf(item.stem), opening?.widest ?? 0);
+	const head = opening ? [{ ...opening, box: stack([stimulus, opening.box], gap), widest }] : [];
 	const reminder = `Item ${place.position}, continued: look back at the start of item ${place.position}.`;
 	const rest = others.flatMap(([start, ...after]) =>
 		start ? [{ ...start, opening: layReminder(reminder, start.box, setting) }, ...after] : [],
@@ -50,20 +55,28 @@ export function layPieces(place: PlacedItem, setting: ItemSetting): readonly Pie
 
 function layAnswerPieces(answer: AnswerPlace, setting: ItemSetting): readonly Piece[] {
 	const { item, label } = answer;
-	const { style } = setting;
+	const { style, places } = setting;
 	const box = layItem(answer, setting);
 	const work = fromMm(workRoom[item.kind]);
-	const start = { box, opening: box, work };
+	const line = item.kind === 'point' && !(places && item.line.arrows === undefined) ? figureSize(item.line).width : 0;
+	const start = { box, opening: box, work, widest: Math.max(line, widestOf(item.stem)) };
 	const most = linesPerPiece(style.large);
 	if (item.kind !== 'explanation' || item.lines <= most) return [start];
 	const left = numberMargin(style);
 	const room = { item: answer.id, width: setting.width - left, figureWidth: setting.width - left, style };
 	const pieces: Piece[] = [{ ...start, work: 0 }];
 	for (let done = most; done < item.lines; done += most) {
-		const lines = pad(layRuledLines(Math.min(most, item.lines - done), room), { left });
-		pieces.push({ box: lines, opening: layReminder(`Item ${label}, continued`, lines, setting), work });
+		const lines = layRuledLines(Math.min(most, item.lines - done), room);
+		const field = done + most < item.lines ? [] : layScorerField(answer, room, places);
+		const more = pad(stack([lines, ...field], style.type.item * 0.5), { left });
+		const opening = layReminder(`Item ${label}, continued`, more, setting);
+		pieces.push({ box: more, opening, work: done + most < item.lines ? 0 : work, widest: 0 });
 	}
 	return pieces;
+}
+
+function widestOf(stem: readonly StemBlock[]): number {
+	return Math.max(0, ...stem.map((block) => (block.kind === 'figure' ? figureSize(block.figure).width : 0)));
 }
 
 function layReminder(text: string, box: Box, setting: ItemSetting): Box {

@@ -75,7 +75,9 @@ function before({ form, placed, grids, students }: AdministrationOrder, room: Pr
 	const sheets =
 		grids === 'separate' ? 'a booklet and an answer sheet' : 'a booklet, which is also where answers are marked';
 	const many =
-		students.length === 0 ? '' : ` There are ${students.length} with a printed student code and one blank spare.`;
+		students.length === 0
+			? ''
+			: ` There ${students.length === 1 ? 'is 1' : `are ${students.length}`} with a printed student code and one blank spare.`;
 	return [
 		layHeading('Before', room),
 		{
@@ -190,7 +192,7 @@ function lists({ students }: AdministrationOrder, room: ProseRoom): readonly Flo
 		layParagraph(
 			students.length === 0
 				? 'Students who were away, with the day on which they take the test.'
-				: `Of ${students.length} students in the list: who was away, and the day on which they take the test.`,
+				: `Of ${students.length === 1 ? 'the 1 student' : `the ${students.length} students`} in the list: who was away, and the day on which they take the test.`,
 			room,
 		),
 		{ box: layForm(['Student code', 'Date', 'Done'], lines(6), room) },

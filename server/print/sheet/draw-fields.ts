@@ -1,7 +1,7 @@
 import { invariant } from '../../../item-bank/invariant.ts';
 import type { PartItem, SheetField, StudentCodeField } from '../../../item-bank/types.ts';
 import { textWidth } from '../page/fonts.ts';
-import { type Block, black, fromMm, type Mark } from '../page/marks.ts';
+import { type Block, black, fromMm, type Mark, toMm } from '../page/marks.ts';
 import { drawColumns } from './bubbles.ts';
 import { drawLineField } from './draw-line.ts';
 import { labelOf } from './head.ts';
@@ -39,7 +39,7 @@ export function drawField(field: ItemField, item: PartItem | undefined, measures
 		case 'point': {
 			const figure = drawAnswer(field, item, measures);
 			const [left = 0, top = 0] = figure[0]?.bounds ?? [];
-			const heading = drawHeading(label, '', (left * 25.4) / 72, (top * 25.4) / 72 - 1.6, measures);
+			const heading = drawHeading(label, '', toMm(left), toMm(top) - 2.4, measures);
 			return { tag: 'Sect', children: [heading, ...figure] };
 		}
 		default:

@@ -55,9 +55,11 @@ export function headHeight(
 	places: readonly AnswerPlace[],
 	{ large, students }: { readonly large: boolean; readonly students: readonly string[] },
 	width: number,
+	hasCodeField: boolean,
 ): number {
 	const measures = measuresFor(large);
-	const kinds = new Set<SheetField['kind']>(['student-code', ...places.map(({ item }) => fieldKinds[item.kind])]);
+	const kinds = new Set<SheetField['kind']>(places.map(({ item }) => fieldKinds[item.kind]));
+	if (hasCodeField) kinds.add('student-code');
 	const severals = places.flatMap(({ item, label }) => (item.kind === 'multiple-choice' ? [label] : []));
 	const isCut = students.some(({ length }) => length > measures.codeCharacters);
 	const told = layInstructions({ kinds, severals, characters: measures.codeCharacters, isCut }, large, width);

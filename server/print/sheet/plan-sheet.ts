@@ -70,22 +70,25 @@ function planPages(order: SheetOrder, characters: number, code: CodePlace): read
 	const frame = sheetFrame(order.paper);
 	const profile = getGridProfile(order.form.form.gridProfile);
 	const places = order.placed.flatMap(answersAt);
-	const head = headHeight(places, order, fromMm(code.x - 5 - frame.left));
-	const top = Math.max(codeTop + head, code.y + code.size + 6);
-	const pages: SheetField[][] = [];
-	const codeHeight = characters > 0 ? codeFieldSize(characters, frame.right - frame.left, measures).height : 0;
 	const width = frame.right - frame.left;
-	const whole = { width, height: frame.bottom - top, measures, profile };
-	const rest = { ...whole, height: whole.height - codeHeight - measures.gap };
+	const topWith = (hasCodeField: boolean) => {
+		const head = headHeight(places, order, fromMm(code.x - 5 - frame.left), hasCodeField);
+		return Math.max(codeTop + head, code.y + code.size + 6);
+	};
+	const pages: SheetField[][] = [];
+	const codeHeight = characters > 0 ? codeFieldSize(characters, width, measures).height : 0;
+	const roomBelow = (y: number) => ({ width, height: frame.bottom - y, measures, profile });
 	// On every page, so that a loose page still names its student, unless it would leave no room for a field.
-	const isRepeated = fitsRoom(places, rest);
-	const runs = runsOf(places, isRepeated && characters > 0 ? rest : whole);
+	const rest = roomBelow(topWith(true) + codeHeight + measures.gap);
+	const isRepeated = characters > 0 && fitsRoom(places, rest);
+	const top = topWith(isRepeated);
+	const runs = runsOf(places, isRepeated ? rest : roomBelow(top));
 	let y = top;
 	const openPage = (): SheetField[] => {
 		const fields: SheetField[] = [];
 		const isCodePage = characters > 0 && !isRepeated && pages.length === 0;
 		y = isCodePage ? codeTop + measures.codeHead : top;
-		if (characters > 0 && (isRepeated || isCodePage)) {
+		if (isRepeated || isCodePage) {
 			fields.push(planCodeField(characters, frame.left, y, width, measures));
 			y += codeHeight + measures.gap;
 		}
