@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { findKey } from '../../../item-bank/items/key.ts';
 import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import type { AnswerSheetGeometry, Item } from '../../../item-bank/types.ts';
 import { checkShape } from '../../../server/json-schemas.ts';
 import { PrintCancelledError, PrintGlyphError, PrintRoomError } from '../../../server/print/print-errors.ts';
 import { printForm } from '../../../server/print/print-form.ts';
-import { makeChoice, makeGridded } from '../../helpers/items.ts';
+import { makeChoice, makeExplanation, makeGridded, makePoint, makeSet } from '../../helpers/items.ts';
+import { kindItems, kindLabels, printKinds } from './all-kinds.ts';
 import { demoForm, demoForms, demoItems, formWith, printDemo } from './demo-forms.ts';
 
 const recordOf = (item: Item, id = 'made-item'): ItemRecord => ({ id, version: 1, status: 'draft', item });
@@ -65,6 +67,31 @@ describe.each(demoForms.map((form) => [form.id, form] as const))('demo form %s',
 	});
 });
 
+describe('a form with every kind of item', () => {
+	test.each([
+		{ paper: 'letter', columns: 2 },
+		{ paper: 'letter', grids: 'beside', large: true },
+		{ paper: 'a4', grids: 'beside', columns: 2 },
+		{ paper: 'a4', large: true },
+	] as const)('has a place for each item and each part once, with %o', async (options) => {
+		const files = await printKinds({ ...options, work: 'ruled' }, ['6A-01']);
+		const name = 'grids' in options ? 'booklet' : 'answer-sheets';
+		const bytes = files.get(`${name}.geometry.json`);
+		const geometry = JSON.parse(new TextDecoder().decode(bytes)) as AnswerSheetGeometry;
+		expect(checkShape('answer-sheet-geometry.schema.json', geometry)).toEqual([]);
+		for (const { pages } of geometry.layouts) {
+			const labels = pages.flatMap(({ fields }) =>
+				fields.flatMap((field) => (field.kind === 'student-code' ? [] : [`${field.position}${field.part ?? ''}`])),
+			);
+			expect(labels).toEqual(kindLabels);
+		}
+	});
+
+	test('consists of sound items', () => {
+		for (const { id, item } of kindItems) expect([id, findKey(item)]).toEqual([id, { key: expect.anything() }]);
+	});
+});
+
 describe('what cannot be printed', () => {
 	test('a form without items is refused', async () => {
 		const input = { form: formWith([]), items: [] };
@@ -80,28 +107,14 @@ describe('what cannot be printed', () => {
 		});
 	});
 
-	test('an item of a kind without a place on paper is refused by name', async () => {
-		const { name, given, stem, points, dok, alignments } = makeGridded();
-		const rubric = [
-			{ points: 1, descriptor: 'Says why.' },
-			{ points: 0, descriptor: 'Does not.' },
-		];
-		const item: Item = {
-			kind: 'explanation',
-			name,
-			given,
-			answerIn: 'words',
-			stem,
-			lines: 4,
-			rubric,
-			points,
-			dok,
-			alignments,
-		};
-		await expect(printItem(item)).rejects.toMatchObject({
-			code: 'print-kind-unsupported',
-			message: expect.stringContaining('of kind explanation'),
-		});
+	test('a line with more ticks than bubbles fit under is refused in large print alone', async () => {
+		const line = { kind: 'number-line', orientation: 'horizontal', from: -20, to: 20, tickEvery: 1 } as const;
+		const record = recordOf(makePoint({ line: { ...line, labels: 'ends-and-zero' } }));
+		const input = { form: formWith([record]), items: [record] };
+		const error = await printForm(input, { paper: 'a4', large: true }).catch((caught: unknown) => caught);
+		expect(error).toBeInstanceOf(PrintRoomError);
+		expect(error).toMatchObject({ code: 'print-figure-too-wide', item: 'made-item' });
+		await expect(printForm(input, { paper: 'a4', work: 'ruled' })).resolves.toHaveLength(6);
 	});
 
 	test.each([
@@ -119,6 +132,21 @@ describe('what cannot be printed', () => {
 		expect(error).toBeInstanceOf(PrintGlyphError);
 		expect(error).toMatchObject({ characters: ['☃', '雪'], place: 'item "made-item" at /stem/0/text' });
 		expect(String(error)).toContain('"☃" (U+2603)');
+	});
+
+	test('a character that the fonts lack is found in rubrics and in the parts of a set as well', async () => {
+		const rubric = [
+			{ points: 2, descriptor: 'Says why.', sample: 'Because of ☃.' },
+			{ points: 0, descriptor: 'Does not.' },
+		];
+		await expect(printItem(makeExplanation({ rubric }))).rejects.toMatchObject({
+			characters: ['☃'],
+			place: 'item "made-item" at /rubric/0/sample',
+		});
+		const parts = [makeChoice(), makeGridded({ unit: '☃' })];
+		await expect(printItem(makeSet({ parts, points: 2 }))).rejects.toMatchObject({
+			place: 'item "made-item" at /parts/1/unit',
+		});
 	});
 
 	test('a figure wider than the page is refused with both sizes', async () => {

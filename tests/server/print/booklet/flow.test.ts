@@ -49,6 +49,13 @@ describe('dealing items out to pages', () => {
 		expect(page?.at(-1)?.y).toBeGreaterThanOrEqual(110);
 	});
 
+	test('opens a page with what a piece that goes on has for it, and only a page', () => {
+		const opening = unit(60, 0, true).box;
+		const more = { ...unit(50, 0, true), opening };
+		const pages = flowUnits([unit(601, 0, true), more, more, { ...unit(650, 0, true), opening }], 700, 1);
+		expect(pages.map((page) => page.map(({ unit: { box } }) => box.height))).toEqual([[601, 50], [60], [60]]);
+	});
+
 	test('refuses an item taller than a page by name', () => {
 		expect(() => flowUnits([unit(50, 0, true), unit(701, 0, true, 'tall-one')], 700, 1)).toThrow(
 			expect.objectContaining({ code: 'print-item-too-tall', item: 'tall-one' }),

@@ -3,11 +3,22 @@ import { describe, expect, test } from 'vitest';
 import type { ItemRecord } from '../../../../item-bank/items/record.ts';
 import { columnSymbols } from '../../../../item-bank/responses/grid.ts';
 import { getGridProfile, gridProfiles } from '../../../../item-bank/responses/grid-profiles.ts';
-import type { AnswerSheetGeometry, SheetField } from '../../../../item-bank/types.ts';
+import type { AnswerSheetGeometry, Item, SheetField } from '../../../../item-bank/types.ts';
 import { checkShape } from '../../../../server/json-schemas.ts';
 import { placeItems } from '../../../../server/print/placed-items.ts';
 import { planSheets } from '../../../../server/print/sheet/plan-sheet.ts';
-import { makeChoice, makeGridded, makeMultipleChoice, numberOptions } from '../../../helpers/items.ts';
+import {
+	makeChoice,
+	makeExplanation,
+	makeGridded,
+	makeInlineChoice,
+	makeMatch,
+	makeMultipleChoice,
+	makeOrder,
+	makePoint,
+	makeSet,
+	numberOptions,
+} from '../../../helpers/items.ts';
 import { demoForm, demoItems, formWith } from '../demo-forms.ts';
 
 const makers = {
@@ -15,11 +26,19 @@ const makers = {
 	'multiple-choice': makeMultipleChoice,
 	gridded: makeGridded,
 	eight: () => makeChoice({ options: numberOptions(1, 2, 3, 4, 5, 6, 7, -7) }),
-};
+	point: makePoint,
+	upright: () => makePoint({ line: { kind: 'number-line', orientation: 'vertical', from: -12, to: 12, tickEvery: 1 } }),
+	order: makeOrder,
+	match: makeMatch,
+	'inline-choice': makeInlineChoice,
+	explanation: makeExplanation,
+	set: makeSet,
+} satisfies Readonly<Record<string, () => Item>>;
 type Maker = keyof typeof makers;
+const makerNames = Object.keys(makers) as readonly Maker[];
 
 const orders = fc.record({
-	kinds: fc.array(fc.constantFrom<Maker>('choice', 'multiple-choice', 'gridded', 'eight'), {
+	kinds: fc.array(fc.constantFrom(...makerNames), {
 		minLength: 1,
 		maxLength: 40,
 	}),
@@ -54,9 +73,12 @@ describe('sheets of any form', () => {
 				expect(checkShape('answer-sheet-geometry.schema.json', geometry)).toEqual([]);
 				for (const { pages } of geometry.layouts) {
 					const positions = pages.flatMap(({ fields }) =>
-						fields.flatMap((field) => ('position' in field ? [field.position] : [])),
+						fields.flatMap((field) => ('position' in field ? [`${field.position}${field.part ?? ''}`] : [])),
 					);
-					expect(positions).toEqual(kinds.map((_, index) => index + 1));
+					const wanted = kinds.flatMap((kind, index) =>
+						kind === 'set' ? [`${index + 1}a`, `${index + 1}b`] : [String(index + 1)],
+					);
+					expect(positions).toEqual(wanted);
 					for (const { fields, code } of pages) {
 						for (const { x, y } of fields.flatMap(bubblesOf)) {
 							const half = geometry.bubble / 2;
@@ -103,6 +125,50 @@ describe('a grid', () => {
 			}
 		});
 		expect(field?.columns.length).toBe(5);
+	});
+});
+
+describe('a field', () => {
+	const fieldOf = (kind: Maker, large = false) =>
+		planFor([kind], 'plain-sign-first', 'letter', large)
+			.layouts[0]?.pages.flatMap(({ fields }) => fields)
+			.find((field) => field.kind !== 'student-code');
+	const symbolsOf = (field: SheetField | undefined) =>
+		field?.columns.map(({ bubbles }) => bubbles.map(({ symbol }) => symbol).join(' '));
+
+	test('of a line has a bubble for every tick, named by its number, evenly spaced along the line', () => {
+		for (const large of [false, true]) {
+			const field = fieldOf('point', large);
+			if (field?.kind !== 'point') throw new Error('expected a line');
+			const bubbles = bubblesOf(field);
+			expect(bubbles.map(({ symbol }) => Number(symbol))).toEqual(Array.from({ length: 21 }, (_, index) => index - 10));
+			const { x1, x2 } = field.line;
+			bubbles.forEach(({ x }, index) => expect(x).toBeCloseTo(x1 + (index * (x2 - x1)) / 20, 1));
+		}
+	});
+
+	test('of an upright line goes up with its numbers', () => {
+		const field = fieldOf('upright');
+		const [first, second] = field ? bubblesOf(field) : [];
+		expect([first?.symbol, second?.symbol]).toEqual(['-12', '-11']);
+		expect(second?.y).toBeLessThan(first?.y ?? 0);
+	});
+
+	test('of an order has a row for each place with every entry', () => {
+		expect(symbolsOf(fieldOf('order'))).toEqual(['a b c d', 'a b c d', 'a b c d', 'a b c d']);
+	});
+
+	test('of a match has a row for each entry on the left with every entry on the right', () => {
+		const field = fieldOf('match');
+		expect(field).toMatchObject({ kind: 'match', left: ['a', 'b', 'c'] });
+		expect(symbolsOf(field)).toEqual(['a b c d', 'a b c d', 'a b c d']);
+	});
+
+	test('of an inline choice has its choices, of an explanation the levels of its rubric', () => {
+		expect(fieldOf('inline-choice')).toMatchObject({ kind: 'choice', marks: 'one' });
+		expect(symbolsOf(fieldOf('inline-choice'))).toEqual(['a b c']);
+		expect(fieldOf('explanation')?.kind).toBe('rating');
+		expect(symbolsOf(fieldOf('explanation'))).toEqual(['2 1 0']);
 	});
 });
 
