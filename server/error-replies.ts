@@ -5,7 +5,7 @@ import { RequestError } from './request-errors.ts';
 import { StoreError } from './store/store-errors.ts';
 
 /** HTTP status of the errors of store and export; the core and the store know nothing of HTTP. */
-const statuses: Readonly<Record<string, number>> = {
+export const statuses: Readonly<Record<string, number>> = {
 	'not-found': 404,
 	'id-taken': 409,
 	'group-name-taken': 409,
@@ -35,7 +35,6 @@ const statuses: Readonly<Record<string, number>> = {
 	'print-student-empty': 400,
 	'print-student-repeated': 400,
 	'print-student-spelling': 400,
-	'print-kind-unsupported': 422,
 	'print-glyph-missing': 422,
 	'print-figure-too-wide': 422,
 	'print-item-too-tall': 422,

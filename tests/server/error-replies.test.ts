@@ -1,10 +1,13 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { InvariantError } from '../../item-bank/invariant.ts';
 import { BuildBrokenError } from '../../server/assembly/build-forms.ts';
 import { BuildRequestError } from '../../server/assembly/build-request.ts';
-import { describeError } from '../../server/error-replies.ts';
+import { describeError, statuses } from '../../server/error-replies.ts';
 import { BuildCancelledError, ItemNotApprovedError, PositionUnknownError } from '../../server/planning-errors.ts';
 import { PrintCancelledError } from '../../server/print/print-errors.ts';
+import { projectRoot } from '../../server/project-root.ts';
 import { ExportCancelledError } from '../../server/qti/export-errors.ts';
 import { RequestError } from '../../server/request-errors.ts';
 import { DiskFullError, StoreBusyError, StoreDamagedError } from '../../server/store/storage-errors.ts';
@@ -27,6 +30,12 @@ describe('the answer to an error', () => {
 	])('has the status %i, the code and the message of the error', (status, error) => {
 		const { code, message } = error;
 		expect(describeError(error)).toEqual({ status, body: { code, message, problems: [] } });
+	});
+
+	test('has no status for a code the project no longer has', () => {
+		const developers = readFileSync(join(projectRoot, 'DEVELOPERS.md'), 'utf8');
+		const unknown = Object.keys(statuses).filter((code) => !developers.includes(`| \`${code}\` |`));
+		expect(unknown).toEqual([]);
 	});
 
 	test('names every problem and nothing else of it', () => {
