@@ -1068,6 +1068,7 @@ export interface ChoiceItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 export interface ParagraphBlock {
 	readonly kind: 'paragraph';
@@ -1177,6 +1178,21 @@ export interface Alignment {
 	readonly extent: 'full' | 'partial';
 	readonly primary?: boolean;
 }
+/**
+ * The family that made the item, for a record only: the item stands by itself and stays readable when the family is gone.
+ */
+export interface Origin {
+	readonly family: string;
+	readonly version: number;
+	readonly seed: string;
+	readonly parameters: FamilyParameters;
+}
+/**
+ * What was asked of the family, by the names of its parameters, those left to it filled in.
+ */
+export interface FamilyParameters {
+	[k: string]: string | number | boolean;
+}
 export interface MultipleChoiceItem {
 	readonly kind: 'multiple-choice';
 	/**
@@ -1201,6 +1217,7 @@ export interface MultipleChoiceItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 export interface GriddedItem {
 	readonly kind: 'gridded';
@@ -1232,6 +1249,7 @@ export interface GriddedItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 /**
  * Answered by marking one place on a number line.
@@ -1259,6 +1277,7 @@ export interface PointItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 /**
  * Answered by putting the entries in order; they are shown as they stand here.
@@ -1290,6 +1309,7 @@ export interface OrderItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 /**
  * Answered by giving each entry on the left its partner on the right.
@@ -1326,6 +1346,7 @@ export interface MatchItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 /**
  * Answered by choosing what belongs in the gap of a statement.
@@ -1357,6 +1378,7 @@ export interface InlineChoiceItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 export interface GapChoice {
 	readonly id: OptionId;
@@ -1402,6 +1424,7 @@ export interface ExplanationItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 export interface RubricLevel {
 	readonly points: number;
@@ -1433,6 +1456,7 @@ export interface SetItem {
 	readonly context?: Context;
 	readonly alignments: Alignments;
 	readonly tags?: Tags;
+	readonly origin?: Origin;
 }
 /**
  * That a version of a form was given to a group on a day.
