@@ -1,0 +1,128 @@
+import type { Random } from '../random/random.ts';
+
+/** Numbers one place of an item may hold: sizes from least to most in steps, with the signs allowed. */
+export interface NumberSlot {
+	readonly least: number;
+	readonly most: number;
+	/** 1 when left out; sizes are multiples of it. */
+	readonly step?: number;
+	readonly sign: 'plus' | 'minus' | 'any';
+}
+
+/** A rule that the numbers of an item keep together. */
+export interface NumberRule {
+	/** In words, such as: the numbers differ in size. */
+	readonly name: string;
+	readonly holds: (numbers: readonly number[]) => boolean;
+}
+
+/** What the numbers of an item are drawn from. */
+export interface NumberPlan {
+	readonly slots: readonly NumberSlot[];
+	/** In the order in which they are named when nothing is left. */
+	readonly rules: readonly NumberRule[];
+}
+
+/** Draws before the numbers are listed instead. */
+const mostDraws = 60;
+/** Combinations listed at most, a fraction of a second of work. */
+const mostListed = 250_000;
+
+/** Numbers that keep all rules; undefined when there are none, or none among very many draws. */
+export function drawNumbers(random: Random, { slots, rules }: NumberPlan): readonly number[] | undefined {
+	if (slots.some((slot) => countSizes(slot) < 1)) return undefined;
+	for (let draw = 0; draw < mostDraws; draw += 1) {
+		const numbers = slots.map((slot) => drawNumber(random, slot));
+		if (rules.every(({ holds }) => holds(numbers))) return numbers;
+	}
+	const kept: (readonly number[])[] = [];
+	const isWhole = visit(slots, mostListed, (numbers) => {
+		if (rules.every(({ holds }) => holds(numbers))) kept.push([...numbers]);
+		return false;
+	});
+	if (kept.length > 0 && isWhole) return random.pick(kept);
+	for (let draw = 0; draw < mostListed / 10; draw += 1) {
+		const numbers = slots.map((slot) => drawNumber(random, slot));
+		if (rules.every(({ holds }) => holds(numbers))) return numbers;
+	}
+	return undefined;
+}
+
+/** One number of a slot, every one equally likely. */
+export function drawNumber(random: Random, slot: NumberSlot): number {
+	const { step = 1, sign } = slot;
+	const size = step * random.nextInteger(Math.ceil(slot.least / step), Math.floor(slot.most / step));
+	if (sign === 'plus') return size;
+	return sign === 'minus' || random.nextInteger(0, 1) === 1 ? -size : size;
+}
+
+/**
+ * The first rule that, with those before it, leaves no numbers, in words; undefined when numbers exist. Listed in full
+ * up to 250,000 combinations, beyond that held against as many spread over all sizes.
+ */
+export function findObstacle({ slots, rules }: NumberPlan): string | undefined {
+	const empty = slots.find((slot) => countSizes(slot) < 1);
+	if (empty) {
+		const multiples = (empty.step ?? 1) > 1 ? ` that are multiples of ${empty.step}` : '';
+		return `sizes from ${empty.least} to ${empty.most}${multiples}`;
+	}
+	// Of the rules broken by the numbers that come farthest, the first is the one nothing passes.
+	let farthest = -1;
+	visit(slots, mostListed, (numbers) => {
+		const broken = rules.findIndex(({ holds }) => !holds(numbers));
+		if (broken === -1) {
+			farthest = rules.length;
+			return true;
+		}
+		farthest = Math.max(farthest, broken);
+		return false;
+	});
+	return rules[farthest]?.name;
+}
+
+function countSizes({ least, most, step = 1 }: NumberSlot): number {
+	return Math.floor(most / step) - Math.ceil(least / step) + 1;
+}
+
+/** Calls with every combination, or with as many as allowed; stops when told. Says whether all were seen. */
+function visit(slots: readonly NumberSlot[], most: number, see: (numbers: readonly number[]) => boolean): boolean {
+	const lists = slots.map(listNumbers);
+	const total = lists.reduce((product, { length }) => product * length, 1);
+	// A stride that shares no factor with the total reaches combinations all over, not only those of one first number.
+	const stride = total <= most ? 1 : coprimeStride(total);
+	let place = 0;
+	for (let seen = 0; seen < Math.min(total, most); seen += 1) {
+		let rest = place;
+		const numbers = lists.map((list) => {
+			const at = rest % list.length;
+			rest = Math.floor(rest / list.length);
+			return list[at] ?? 0;
+		});
+		if (see(numbers)) return false;
+		place = (place + stride) % total;
+	}
+	return total <= most;
+}
+
+function listNumbers({ least, most, step = 1, sign }: NumberSlot): readonly number[] {
+	const sizes: number[] = [];
+	for (let size = Math.ceil(least / step) * step; size <= most; size += step) sizes.push(size);
+	if (sign === 'plus') return sizes;
+	const negatives = sizes.map((size) => -size);
+	return sign === 'minus' ? negatives : [...negatives, ...sizes];
+}
+
+function coprimeStride(total: number): number {
+	let stride = Math.floor(total * 0.618);
+	while (greatestCommonDivisor(stride, total) !== 1) stride += 1;
+	return stride;
+}
+
+function greatestCommonDivisor(a: number, b: number): number {
+	return b === 0 ? a : greatestCommonDivisor(b, a % b);
+}
+
+/** Slots of the same sizes with the signs of a text such as -+. */
+export function signSlots(signs: string, least: number, most: number): readonly NumberSlot[] {
+	return [...signs].map((sign) => ({ least, most, sign: sign === '-' ? 'minus' : 'plus' }));
+}
