@@ -93,9 +93,17 @@ function findDraftObstacle(family: Family, parameters: Parameters): string | und
 	return 'error patterns lead to enough wrong answers to choose from';
 }
 
-/** What makes two items one: everything but name and origin. */
+/**
+ * What makes two items one: the stem where it tells all that is asked, else also what there is to choose from. Items that
+ * differ in their wrong answers, or in how the answer is given, ask the same.
+ */
 export function faceOf(item: Item): string {
-	return JSON.stringify({ ...item, name: '', origin: undefined });
+	if (item.kind === 'gridded' || item.kind === 'point') return JSON.stringify(item.stem);
+	if (item.kind === 'choice' && item.rule.kind !== 'true-statement' && item.rule.kind !== 'stated') {
+		return JSON.stringify(item.stem);
+	}
+	const { name, origin, ...asked } = item;
+	return JSON.stringify(asked);
 }
 
 function carries({ alignments }: Item, standard: string | undefined): boolean {
