@@ -1,20 +1,7 @@
-import { findKey } from '../items/key.ts';
+import { findKey, type ItemKey } from '../items/key.ts';
 import type { Problem } from '../problem.ts';
 import { fitsGrid } from '../responses/grid.ts';
-import { findGridProfile, gridProfiles } from '../responses/grid-profiles.ts';
-import type { GridProfile, Item, PartItem } from '../types.ts';
-
-/** A grid profile nobody knows, and a key wider than the grid. */
-export function checkGrid(item: PartItem): readonly Problem[] {
-	if (item.kind !== 'gridded') return [];
-	const profile = findGridProfile(item.grid);
-	if (!profile) {
-		const known = gridProfiles.map(({ id }) => id).join(', ');
-		const message = `expected a grid profile among ${known}, found "${item.grid}"`;
-		return [{ code: 'unknown-grid-profile', path: '/grid', message }];
-	}
-	return checkKeyFits(item, profile, '/grid');
-}
+import type { GridProfile, Item } from '../types.ts';
 
 /** A gridded key that the profile's grid cannot hold; nothing for items of other kinds. */
 export function checkKeyFits(item: Item, profile: GridProfile, path: string): readonly Problem[] {
@@ -23,8 +10,13 @@ export function checkKeyFits(item: Item, profile: GridProfile, path: string): re
 	}
 	if (item.kind !== 'gridded') return [];
 	const finding = findKey(item);
-	if (!('key' in finding) || finding.key.kind !== 'value' || fitsGrid(finding.key.value, profile)) return [];
+	return 'key' in finding ? checkWidth(finding.key, profile, path) : [];
+}
+
+/** A number that a grid cannot hold, for want of digit columns or of a sign. */
+export function checkWidth(key: ItemKey, profile: GridProfile, path: string): readonly Problem[] {
+	if (key.kind !== 'value' || fitsGrid(key.value, profile)) return [];
 	const sign = profile.signColumn === 'none' ? 'no sign column' : 'a sign column';
-	const message = `the key ${finding.key.value} does not fit the grid "${profile.id}" with ${profile.digitColumns} digit columns and ${sign}`;
+	const message = `the key ${key.value} does not fit the grid "${profile.id}" with ${profile.digitColumns} digit columns and ${sign}`;
 	return [{ code: 'grid-too-narrow', path, message }];
 }

@@ -1,24 +1,22 @@
-import { haladyna, type ReviewRule } from '../review-note.ts';
-import { countWords, sentencesOf, wordsOf } from './words.ts';
+import { haladyna, type Rule } from '../rule.ts';
+import { countWords, sentencesOf } from '../words.ts';
 
 /** Words a sentence may have before it is hard for grade 6 (our choice; per-sentence length catches more than formulas in short texts). */
 export const mostWords = 22;
 
 /** Sentences that test reading; mathematics counts as one word. */
-export const longSentence: ReviewRule = {
-	code: 'review-long-sentence',
+export const longSentence: Rule = {
+	severity: 'advise',
 	guideline: haladyna(13),
-	find: (item) =>
-		wordsOf(item).flatMap(({ path, words }) =>
-			sentencesOf(words).flatMap((sentence) => {
+	find: ({ words }) =>
+		words.flatMap(({ path, words: text }) => {
+			// The shortest word and its blank take two characters.
+			if (text.length <= mostWords * 2) return [];
+			return sentencesOf(text).flatMap((sentence) => {
 				const count = countWords(sentence);
 				if (count <= mostWords) return [];
-				return [
-					{
-						path,
-						message: `expected sentences of at most ${mostWords} words, found ${count}: "${sentence.slice(0, 40)}…"`,
-					},
-				];
-			}),
-		),
+				const message = `expected sentences of at most ${mostWords} words, found ${count}: "${sentence.slice(0, 40)}…"`;
+				return [{ code: 'review-long-sentence', path, message }];
+			});
+		}),
 };

@@ -1,16 +1,13 @@
-import { haladyna, type ReviewRule } from '../review-note.ts';
+import { haladyna, type Rule } from '../rule.ts';
 
 /** Three good options suffice; more than five make reading, not mathematics. */
-export const optionCount: ReviewRule = {
-	code: 'review-option-count',
+export const optionCount: Rule = {
+	severity: 'advise',
 	guideline: haladyna(18),
-	find: (item) => {
-		if (item.kind !== 'choice' || item.options.length <= 5) return [];
-		return [
-			{
-				path: '/options',
-				message: `expected at most 5 options, found ${item.options.length}; three good ones suffice`,
-			},
-		];
-	},
+	find: ({ parts }) =>
+		parts.flatMap(({ part, path }) => {
+			if (part.kind !== 'choice' || part.options.length <= 5) return [];
+			const message = `expected at most 5 options, found ${part.options.length}; three good ones suffice`;
+			return [{ code: 'review-option-count', path: `${path}/options`, message }];
+		}),
 };

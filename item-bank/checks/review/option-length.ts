@@ -1,25 +1,31 @@
-import { findKey } from '../../items/key.ts';
-import { haladyna, type ReviewRule } from '../review-note.ts';
+import { printMathematics } from '../../expression/print.ts';
+import { findLoneKey, type ReadEntry } from '../facts.ts';
+import { haladyna, type Rule } from '../rule.ts';
 
-/** A key much longer than every other option is picked for its length. */
-export const optionLength: ReviewRule = {
-	code: 'review-option-length',
+/** How far a length may be from all others: by half, and by ten characters, since short options differ by a word. */
+const ratio = 1.5;
+const margin = 10;
+
+/** A key much longer or shorter than every other option is picked for its length. Lengths of numbers follow from the key. */
+export const optionLength: Rule = {
+	severity: 'advise',
 	guideline: haladyna(24),
-	find: (item) => {
-		if (item.kind !== 'choice') return [];
-		const lengths = item.options.map(({ content }) => (content.kind === 'text' ? content.text.length : 0));
-		const finding = findKey(item);
-		if (lengths.includes(0) || !('key' in finding) || finding.key.kind !== 'options') return [];
-		const [keyId] = finding.key.options;
-		const key = item.options.findIndex(({ id }) => id === keyId);
-		const others = lengths.filter((_, index) => index !== key);
-		const longest = Math.max(...others);
-		if ((lengths[key] ?? 0) < longest * 1.5 + 10) return [];
-		return [
-			{
-				path: `/options/${key}`,
-				message: `expected options of like length, found a key of ${lengths[key]} characters beside ${longest} at most`,
-			},
-		];
-	},
+	find: ({ parts }) =>
+		parts.flatMap((facts) => {
+			const lone = findLoneKey(facts);
+			const length = lone && lengthOf(lone.key);
+			const others = lone?.others.flatMap((entry) => lengthOf(entry) ?? []) ?? [];
+			if (lone === undefined || length === undefined || others.length < lone.others.length) return [];
+			const [shortest, longest] = [Math.min(...others), Math.max(...others)];
+			const isLong = length >= longest * ratio + margin;
+			if (!isLong && length * ratio + margin > shortest) return [];
+			const beside = isLong ? `${longest} at most` : `${shortest} at least`;
+			const message = `expected options of like length, found a key of ${length} characters beside ${beside}`;
+			return [{ code: 'review-option-length', path: lone.key.path, message }];
+		}),
 };
+
+function lengthOf({ option: { content }, mathematics, number }: ReadEntry): number | undefined {
+	if (content.kind === 'text') return content.text.length;
+	return mathematics === undefined || number !== undefined ? undefined : printMathematics(mathematics).length;
+}

@@ -1,35 +1,45 @@
 import { listNodes } from '../../expression/count.ts';
-import { parseMathematics } from '../../expression/parse.ts';
 import { workOf } from '../../items/asked.ts';
-import { haladyna, type ReviewRule } from '../review-note.ts';
+import type { PartItem } from '../../types.ts';
+import { tryParse } from '../facts.ts';
+import { haladyna, type Rule } from '../rule.ts';
+
+const clockTimes = /\b\d+(:\d+)? ?[ap]\.?m\b\.?|\b\d+:\d\d\b/g;
+/** Numbers that name something: room 4, day 2. */
+const names =
+	/\b(?:rooms?|lifts?|days?|weeks?|moves?|steps?|stops?|batter(?:y|ies)|tests?|rounds?|stations?|lines?|tracks?|shafts?|levels?|teams?|parts?|trains?|cars?|bus|grades?|questions?|platforms?|tanks?|gauges?|cards?|players?|minutes?|hours?) \d+(?:(?:,| and| or| to) \d+)*\b/gi;
 
 /** A number of a story that the answer does not use: padding, unless leaving it out is the point. */
-export const unusedNumber: ReviewRule = {
-	code: 'review-unused-number',
+export const unusedNumber: Rule = {
+	severity: 'advise',
 	guideline: haladyna(16),
-	find: (item) => {
-		const work = workOf(item);
-		if (item.given !== 'story' || work === undefined || item.kind === 'set') return [];
-		const used = sizesIn(work);
-		return item.stem.flatMap((block, index) => {
-			if (block.kind !== 'paragraph') return [];
-			const told = [...block.text.replace(/\b\d+(:\d+)? ?[ap]\.?m\b\.?/g, '').matchAll(/\d+/g)].map(([digits]) =>
-				Number(digits),
-			);
-			return told
-				.filter((number) => number !== 0 && !used.includes(number))
-				.map((number) => ({
-					path: `/stem/${index}/text`,
-					message: `expected only numbers the answer needs, found ${number}`,
-				}));
-		});
-	},
+	find: ({ parts }) =>
+		parts.flatMap(({ part, path }) => {
+			const work = part.given === 'story' ? workOf(part) : undefined;
+			return work === undefined
+				? []
+				: findUnused(part, sizesIn(work)).map((found) => ({ ...found, path: path + found.path }));
+		}),
 };
 
-function sizesIn(work: string): readonly number[] {
-	try {
-		return listNodes(parseMathematics(work)).flatMap((node) => (node.kind === 'number' ? [Math.abs(node.value)] : []));
-	} catch {
-		return [];
-	}
+function findUnused({ stem }: PartItem, used: readonly number[]) {
+	return stem.flatMap((block, index) => {
+		if (block.kind !== 'paragraph') return [];
+		const told = block.text.replace(clockTimes, '').replace(names, '').match(/\d+/g) ?? [];
+		return told
+			.map(Number)
+			.filter((number) => number !== 0 && !used.includes(number))
+			.map((number) => ({
+				code: 'review-unused-number',
+				path: `/stem/${index}/text`,
+				message: `expected only numbers the answer needs, found ${number}`,
+			}));
+	});
+}
+
+/** Sizes of the numbers in a piece of mathematics. */
+export function sizesIn(math: string): readonly number[] {
+	const mathematics = tryParse(math);
+	if (mathematics === undefined) return [];
+	return listNodes(mathematics).flatMap((node) => (node.kind === 'number' ? [Math.abs(node.value)] : []));
 }

@@ -1,21 +1,20 @@
 import { expect, test } from 'vitest';
 import { negativeWording } from '../../../../item-bank/checks/review/negative-wording.ts';
-import { makeChoice, makeGridded } from '../../../helpers/items.ts';
+import { asking, found, offering } from '../found.ts';
 
-const asking = (text: string) => makeGridded({ stem: [{ kind: 'paragraph', text }] });
-
-test('a question asked negatively is pointed at', () => {
-	expect(negativeWording.find(asking('Which number is NOT greater than `-3`?'))).toMatchObject([
-		{ path: '/stem/0/text' },
+test('a question asked negatively is pointed at, more mildly in capitals', () => {
+	expect(found(negativeWording, asking('Which number is NOT greater than `-3`?'))).toMatchObject([
+		{ path: '/stem/0/text', message: expect.stringContaining('where it can be') },
 	]);
-	expect(negativeWording.find(asking('All of these except one are true. Which?'))).toHaveLength(1);
+	expect(found(negativeWording, asking('Here are sums. Choose the one that is not negative.'))).toMatchObject([
+		{ message: expect.stringContaining('in capitals') },
+	]);
+	expect(found(negativeWording, asking('Which are true except one?'))).toHaveLength(1);
+	expect(found(negativeWording, asking("Which statement isn't true?"))).toHaveLength(1);
 });
 
-test('words that only look like it, and options, are left alone', () => {
-	expect(negativeWording.find(asking('Which note shows `-3`? Nothing else counts.'))).toEqual([]);
-	const options = ['It is not above zero.', 'It is above zero.'].map((text, index) => ({
-		id: 'ab'[index] ?? '',
-		content: { kind: 'text' as const, text },
-	}));
-	expect(negativeWording.find(makeChoice({ options }))).toEqual([]);
+test('words that only look like it, stories and options are left alone', () => {
+	expect(found(negativeWording, asking('Which note shows `-3`? Nothing else counts.'))).toEqual([]);
+	expect(found(negativeWording, asking('The lift does not stop at `0`. Where does it stop?'))).toEqual([]);
+	expect(found(negativeWording, offering('Is it not above zero?', 'It is above zero.'))).toEqual([]);
 });

@@ -1,20 +1,29 @@
 import { expect, test } from 'vitest';
 import { optionLength } from '../../../../item-bank/checks/review/option-length.ts';
 import { makeChoice } from '../../../helpers/items.ts';
+import { found, offering } from '../found.ts';
 
-const offering = (...texts: readonly string[]) =>
-	makeChoice({
-		options: texts.map((text, index) => ({ id: 'abc'[index] ?? '', content: { kind: 'text', text } })),
-		rule: { kind: 'stated', options: ['b'], reason: 'Said so.' },
-	});
+const long = 'The water was lower at noon than it had been at six in the morning.';
 
 test('a key much longer than the others is pointed at', () => {
-	const key = 'The water was lower at noon than it had been at six in the morning.';
-	expect(optionLength.find(offering('It rose.', key, 'It stood still.'))).toMatchObject([{ path: '/options/1' }]);
+	expect(found(optionLength, offering('It rose.', long, 'It stood still.'))).toMatchObject([{ path: '/options/1' }]);
+	const options = ['-7', '-9 + 2 - 3 + 4 - 5 + 4 - 0', '7 + 1'].map((math, index) => ({
+		id: 'abc'.charAt(index),
+		content: { kind: 'mathematics', math } as const,
+	}));
+	const expressions = [{ id: 'a', content: { kind: 'mathematics', math: '9 - 2' } } as const, ...options.slice(1)];
+	expect(found(optionLength, makeChoice({ options: expressions }))).toHaveLength(1);
+	expect(found(optionLength, makeChoice({ options }))).toEqual([]);
+});
+
+test('a key much shorter than the others is pointed at', () => {
+	const longer = `${long} Nobody knows why.`;
+	expect(found(optionLength, offering(long, 'It rose.', longer))).toMatchObject([
+		{ message: expect.stringContaining('at least') },
+	]);
 });
 
 test('a long wrong option and options of like length are left alone', () => {
-	const long = 'The water was lower at noon than it had been at six in the morning.';
-	expect(optionLength.find(offering(long, 'It rose.', 'It stood still.'))).toEqual([]);
-	expect(optionLength.find(offering('It rose.', 'It fell a little.', 'It stood still.'))).toEqual([]);
+	expect(found(optionLength, offering(long, 'It rose.', 'It stood still.'))).toEqual([]);
+	expect(found(optionLength, offering('It rose.', 'It fell a little.', 'It stood still.'))).toEqual([]);
 });

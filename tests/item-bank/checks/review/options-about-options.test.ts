@@ -1,19 +1,32 @@
 import { expect, test } from 'vitest';
 import { optionsAboutOptions } from '../../../../item-bank/checks/review/options-about-options.ts';
 import { makeChoice } from '../../../helpers/items.ts';
-
-const offering = (...texts: readonly string[]) =>
-	makeChoice({ options: texts.map((text, index) => ({ id: 'abcd'[index] ?? '', content: { kind: 'text', text } })) });
+import { found, offering } from '../found.ts';
 
 test('options that speak of other options are pointed at', () => {
-	for (const text of ['All of the above', 'none of these', 'A and C only', 'both of them']) {
-		const said = text.charAt(0) === text.charAt(0).toLowerCase() ? text : text.replace('All', 'all');
-		expect(optionsAboutOptions.find(offering('up 7 metres', said)), text).toMatchObject([
-			{ path: '/options/1/content/text' },
+	for (const text of [
+		'A and C only',
+		'both A and B',
+		'options B and D',
+		'A or C.',
+		'Both of these',
+		'either of them.',
+	]) {
+		expect(found(optionsAboutOptions, offering('up 7 metres', text)), text).toMatchObject([
+			{ code: 'review-options-about-options', path: '/options/1/content/text' },
 		]);
 	}
 });
 
 test('options that stand by themselves are left alone', () => {
-	expect(optionsAboutOptions.find(offering('all of the water', 'rooms A1 and C1'))).toEqual([]);
+	expect(found(optionsAboutOptions, offering('points A and C', 'rooms A1 and C1', 'both of them rose'))).toEqual([]);
+});
+
+test('letters that name points or rows of the stem are left alone', () => {
+	const points = ['A', 'C'].map((label, index) => ({ at: index * 3, label }));
+	const stem = [
+		{ kind: 'figure', figure: { kind: 'number-line', orientation: 'horizontal', points } },
+		{ kind: 'paragraph', text: 'Which points are opposites?' },
+	] as const;
+	expect(found(optionsAboutOptions, makeChoice({ ...offering('A and C', 'C and A'), stem }))).toEqual([]);
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { unusedNumber } from '../../../../item-bank/checks/review/unused-number.ts';
-import { makeGridded } from '../../../helpers/items.ts';
+import { makeGridded, makeSet } from '../../../helpers/items.ts';
+import { found } from '../found.ts';
 
 const telling = (text: string, expression = '-85 + 30') =>
 	makeGridded({
@@ -10,19 +11,27 @@ const telling = (text: string, expression = '-85 + 30') =>
 		stem: [{ kind: 'paragraph', text }],
 	});
 
-test('a number the answer does not need is pointed at', () => {
-	expect(unusedNumber.find(telling('Lift 4 was at `-85` metres. It went up 30 metres. Where is it?'))).toMatchObject([
-		{ path: '/stem/0/text', message: expect.stringContaining('found 4') },
+test('a number the answer does not need is pointed at, in parts of a set too', () => {
+	const padded = telling('A lift for 12 people was at `-85` metres. It went up 30 metres. Where is it?');
+	expect(found(unusedNumber, padded)).toMatchObject([
+		{ path: '/stem/0/text', message: expect.stringContaining('found 12') },
+	]);
+	expect(found(unusedNumber, makeSet({ parts: [makeGridded(), padded] }))).toMatchObject([
+		{ path: '/parts/1/stem/0/text' },
 	]);
 });
 
-test('needed numbers, zero and clock times are left alone, and so are items that are no stories', () => {
+test('needed numbers, zero, clock times and numbers that name something are left alone', () => {
+	for (const text of [
+		'At 6 a.m. a lift was at `-85` metres. Ground is `0`. It went up 30 metres. Where is it?',
+		'At 6:30 lift 4 was at `-85` metres. On days 2 and 3 it went up 30 metres in all. Where is it?',
+	]) {
+		expect(found(unusedNumber, telling(text)), text).toEqual([]);
+	}
+});
+
+test('items that are no stories are left alone', () => {
 	expect(
-		unusedNumber.find(
-			telling('At 6 a.m. a lift was at `-85` metres. Ground is `0`. It went up 30 metres. Where is it?'),
-		),
-	).toEqual([]);
-	expect(
-		unusedNumber.find(makeGridded({ stem: [{ kind: 'paragraph', text: 'In step 4, what is `-3 - (-8)`?' }] })),
+		found(unusedNumber, makeGridded({ stem: [{ kind: 'paragraph', text: 'Of 12 sums, what is `-3 - (-8)`?' }] })),
 	).toEqual([]);
 });

@@ -1,5 +1,4 @@
-import { textsOf } from '../../items/texts.ts';
-import type { Item } from '../../types.ts';
+import type { ItemText } from '../items/texts.ts';
 
 /** What students read of an item in words, with mathematics between backticks replaced by one mark. */
 export interface WordedText {
@@ -8,12 +7,23 @@ export interface WordedText {
 }
 
 /** The rich and plain texts students read, mathematics taken out; statements and choices in symbols are left out. */
-export function wordsOf(item: Item): readonly WordedText[] {
-	return textsOf(item)
-		.filter(
-			({ kind, seenBy, path }) => seenBy === 'students' && kind !== 'mathematics' && !/\/(statement|math)$/.test(path),
-		)
-		.map(({ path, text }) => ({ path, words: text.replace(/`[^`]*`/g, '□') }));
+export function wordsIn(texts: readonly ItemText[]): readonly WordedText[] {
+	const worded: WordedText[] = [];
+	for (const { path, kind, text, seenBy } of texts) {
+		if (seenBy !== 'students' || kind === 'mathematics' || isSymbolic(path)) continue;
+		worded.push({ path, words: text.includes('`') ? text.replace(/`[^`]*`/g, '□') : text });
+	}
+	return worded;
+}
+
+/** Statements with a gap and what goes into it are plain texts, but mathematics. */
+function isSymbolic(path: string): boolean {
+	return path.endsWith('/statement') || path.endsWith('/math');
+}
+
+/** Whether a text is what an option or entry says. */
+export function isOptionText({ path }: WordedText): boolean {
+	return path.endsWith('/content/text');
 }
 
 /** Sentences of a text; a full stop inside a number or an abbreviation such as "a.m." ends none. */
