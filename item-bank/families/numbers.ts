@@ -23,29 +23,27 @@ export interface NumberPlan {
 	readonly rules: readonly NumberRule[];
 }
 
-/** Draws before the numbers are listed instead. */
-const mostDraws = 60;
-/** Combinations listed at most, a fraction of a second of work. */
-const mostListed = 250_000;
+/** Draws before the numbers are listed, where they are few, or given up. */
+const mostDraws = 300;
+/** Combinations listed for one draw at most. */
+const mostListed = 20_000;
+/** Combinations looked through for an obstacle, a fraction of a second of work. */
+const mostSearched = 250_000;
 
-/** Numbers that keep all rules; undefined when there are none, or none among very many draws. */
+/** Numbers that keep all rules; undefined when there are none, or none among some hundred draws. */
 export function drawNumbers(random: Random, { slots, rules }: NumberPlan): readonly number[] | undefined {
 	if (slots.some((slot) => countSizes(slot) < 1)) return undefined;
 	for (let draw = 0; draw < mostDraws; draw += 1) {
 		const numbers = slots.map((slot) => drawNumber(random, slot));
 		if (rules.every(({ holds }) => holds(numbers))) return numbers;
 	}
+	if (countCombinations(slots) > mostListed) return undefined;
 	const kept: (readonly number[])[] = [];
-	const isWhole = visit(slots, mostListed, (numbers) => {
-		if (rules.every(({ holds }) => holds(numbers))) kept.push([...numbers]);
+	visit(slots, mostListed, (numbers) => {
+		if (rules.every(({ holds }) => holds(numbers))) kept.push(numbers);
 		return false;
 	});
-	if (kept.length > 0 && isWhole) return random.pick(kept);
-	for (let draw = 0; draw < mostListed / 10; draw += 1) {
-		const numbers = slots.map((slot) => drawNumber(random, slot));
-		if (rules.every(({ holds }) => holds(numbers))) return numbers;
-	}
-	return undefined;
+	return kept.length > 0 ? random.pick(kept) : undefined;
 }
 
 /** One number of a slot, every one equally likely. */
@@ -68,7 +66,7 @@ export function findObstacle({ slots, rules }: NumberPlan): string | undefined {
 	}
 	// Of the rules broken by the numbers that come farthest, the first is the one nothing passes.
 	let farthest = -1;
-	visit(slots, mostListed, (numbers) => {
+	visit(slots, mostSearched, (numbers) => {
 		const broken = rules.findIndex(({ holds }) => !holds(numbers));
 		if (broken === -1) {
 			farthest = rules.length;
@@ -80,14 +78,18 @@ export function findObstacle({ slots, rules }: NumberPlan): string | undefined {
 	return rules[farthest]?.name;
 }
 
+function countCombinations(slots: readonly NumberSlot[]): number {
+	return slots.reduce((product, slot) => product * countSizes(slot) * (slot.sign === 'any' ? 2 : 1), 1);
+}
+
 function countSizes({ least, most, step = 1 }: NumberSlot): number {
 	return Math.floor(most / step) - Math.ceil(least / step) + 1;
 }
 
-/** Calls with every combination, or with as many as allowed; stops when told. Says whether all were seen. */
-function visit(slots: readonly NumberSlot[], most: number, see: (numbers: readonly number[]) => boolean): boolean {
+/** Calls with every combination, or with as many as allowed; stops when told. */
+function visit(slots: readonly NumberSlot[], most: number, see: (numbers: readonly number[]) => boolean): void {
 	const lists = slots.map(listNumbers);
-	const total = lists.reduce((product, { length }) => product * length, 1);
+	const total = countCombinations(slots);
 	// A stride that shares no factor with the total reaches combinations all over, not only those of one first number.
 	const stride = total <= most ? 1 : coprimeStride(total);
 	let place = 0;
@@ -98,10 +100,9 @@ function visit(slots: readonly NumberSlot[], most: number, see: (numbers: readon
 			rest = Math.floor(rest / list.length);
 			return list[at] ?? 0;
 		});
-		if (see(numbers)) return false;
+		if (see(numbers)) return;
 		place = (place + stride) % total;
 	}
-	return total <= most;
 }
 
 function listNumbers({ least, most, step = 1, sign }: NumberSlot): readonly number[] {

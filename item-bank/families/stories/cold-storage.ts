@@ -1,0 +1,95 @@
+import type { Situation } from './situation.ts';
+
+/** The temperature in a cold room. */
+export const roomTemperature: Situation = {
+	id: 'room-temperature',
+	setting: 'cold-storage',
+	opening: '',
+	levelUnit: '°C',
+	amountUnit: ['degree', 'degrees'],
+	levels: { lowest: -32, highest: 14, step: 1 },
+	moves: { least: 3, most: 28 },
+	at: 'The temperature in a cold room was {level}.',
+	gains: ['it rose {amount}'],
+	losses: ['it fell {amount}'],
+	means: { negative: 'the temperature is {amount} below zero', positive: 'the temperature is {amount} above zero' },
+	askLevel: 'What was the temperature then, in degrees?',
+	change: {
+		first: 'At 6 a.m. the temperature in a cold room was {level}.',
+		second: 'At noon it was {level}.',
+		ask: 'What was the change in temperature from 6 a.m. to noon, in degrees?',
+	},
+	comparison: {
+		first: 'Cold room A is at {level}.',
+		second: 'Cold room B is at {level}.',
+		askMore: 'How many degrees warmer is room B than room A?',
+		askLess: 'How many degrees colder is room A than room B?',
+	},
+	total: {
+		start: 'The temperature in a cold room changed twice.',
+		ask: 'How many degrees did it rise and fall altogether?',
+	},
+	rate: {
+		loss: 'The temperature in a cold room fell {amount} each hour for {count} hours.',
+		onward: 'it fell {amount} each hour for {count} hours',
+		amounts: { least: 2, most: 5 },
+		counts: { least: 3, most: 7 },
+		ask: 'Which number shows the total change in temperature, in degrees?',
+	},
+	table: {
+		caption: 'The table shows the temperature in a cold room at four times.',
+		step: 'Hour',
+		change: 'Change (degrees)',
+		level: 'Temperature (°C)',
+		moment: 'Time',
+		moments: ['6 a.m.', '8 a.m.', '10 a.m.', 'Noon'],
+		askOrder: 'Put the times in order from coldest to warmest.',
+		askLeast: 'At which time was the room coldest?',
+		askBack: 'Which change would bring the temperature back to `0` °C, in degrees?',
+	},
+};
+
+/** Boxes in a cold store, compared with a plan. */
+export const stockPlan: Situation = {
+	id: 'stock-plan',
+	setting: 'cold-storage',
+	opening: 'A cold-storage warehouse compares its stock with a plan. A negative number means fewer boxes than planned.',
+	levelUnit: 'boxes',
+	amountUnit: ['box', 'boxes'],
+	levels: { lowest: -80, highest: 90, step: 1 },
+	moves: { least: 8, most: 75 },
+	at: 'One morning, the comparison showed {level}.',
+	gains: ['{amount} were delivered'],
+	losses: ['{amount} were sent out'],
+	means: { negative: 'there are {amount} fewer than planned', positive: 'there are {amount} more than planned' },
+	askLevel: 'What did the comparison show then, in boxes?',
+	change: {
+		first: 'On Monday the comparison showed {level}.',
+		second: 'On Friday it showed {level}.',
+		ask: 'What was the change from Monday to Friday, in boxes?',
+	},
+	comparison: {
+		first: 'For fish, the comparison showed {level}.',
+		second: 'For fruit, it showed {level}.',
+		askMore: 'By how many boxes was the number for fruit greater than the number for fish?',
+		askLess: 'By how many boxes was the number for fish less than the number for fruit?',
+	},
+	rate: {
+		loss: 'The stock of a cold-storage warehouse shrank by {amount} each day for {count} days.',
+		onward: '{amount} were sent out each day for {count} days',
+		amounts: { least: 6, most: 18 },
+		counts: { least: 3, most: 5 },
+		ask: 'Which number shows the total change in the stock, in boxes?',
+	},
+	table: {
+		caption: 'The table shows the comparison on four days.',
+		step: 'Truck',
+		change: 'Change (boxes)',
+		level: 'Compared with the plan (boxes)',
+		moment: 'Day',
+		moments: ['Monday', 'Tuesday', 'Wednesday', 'Thursday'],
+		askOrder: 'Put the days in order from the least number to the greatest.',
+		askLeast: 'On which day was the number least?',
+		askBack: 'Which change would bring the comparison back to `0` boxes?',
+	},
+};
