@@ -1,4 +1,6 @@
 import type { ItemText } from '../items/texts.ts';
+import type { Standard } from '../standards/framework.ts';
+import { frameworks } from '../standards/frameworks.ts';
 import type { Alignment } from '../types.ts';
 import type { ItemFacts } from './facts.ts';
 
@@ -20,4 +22,20 @@ export function alignedIn({ item, parts, texts }: ItemFacts): readonly Aligned[]
 		texts: texts.filter((text) => text.path.startsWith(`${path}/`)),
 	}));
 	return [whole, ...inside];
+}
+
+/** Standards by code, for each edition of each framework: items are checked by the ten thousand. */
+const standards: readonly {
+	readonly id: string;
+	readonly edition: string;
+	readonly codes: ReadonlyMap<string, Standard>;
+}[] = frameworks.map((framework) => ({
+	id: framework.id,
+	edition: framework.edition,
+	codes: new Map(framework.standards.map((standard) => [standard.code, standard])),
+}));
+
+/** The standard an alignment names in exactly these words, or undefined. */
+export function findAlignedStandard({ framework, edition, code }: Alignment): Standard | undefined {
+	return standards.find((one) => one.id === framework && one.edition === edition)?.codes.get(code);
 }

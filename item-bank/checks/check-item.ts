@@ -9,5 +9,7 @@ import { stopRules } from './index.ts';
  */
 export function checkItem(item: Item): readonly Problem[] {
 	const facts = readFacts(item);
-	return stopRules.flatMap((rule) => rule.find(facts));
+	const problems: Problem[] = [];
+	for (const rule of stopRules) problems.push(...rule.find(facts));
+	return problems;
 }

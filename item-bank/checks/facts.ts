@@ -81,9 +81,13 @@ function readEntry(option: Option, path: string, keys: readonly string[]): ReadE
 	return { option, path, mathematics, number, isKey: keys.includes(option.id) };
 }
 
-/** Most options are numbers, which need no parser. */
 function readShown(math: string): MathematicsNode | undefined {
-	return /^(?:0|-?[1-9]\d{0,5})$/.test(math) ? numberNode(Number(math)) : tryParse(math);
+	return isPlainNumber(math) ? numberNode(Number(math)) : tryParse(math);
+}
+
+/** Whether mathematics is a number in its plainest spelling, as most options are: that needs no parser. */
+export function isPlainNumber(math: string): boolean {
+	return /^(?:0|-?[1-9]\d{0,5})$/.test(math);
 }
 
 /** Mathematics, or undefined where it cannot be read, which is a problem of its own. */

@@ -1,3 +1,4 @@
+import type { Alignment } from '../../types.ts';
 import { alignedIn } from '../aligned.ts';
 import { commonPractice, type Rule } from '../rule.ts';
 
@@ -7,11 +8,15 @@ export const distinctAlignments: Rule = {
 	guideline: commonPractice,
 	find: (facts) =>
 		alignedIn(facts).flatMap(({ alignments, path }) => {
-			const keys = alignments.map(({ framework, edition, code }) => `${framework} ${edition} ${code}`);
-			return keys.flatMap((key, index) => {
-				if (keys.indexOf(key) === index) return [];
-				const message = `expected each standard once, found ${key} again`;
+			return alignments.flatMap((alignment, index) => {
+				if (alignments.findIndex((other) => isSame(other, alignment)) === index) return [];
+				const { framework, edition, code } = alignment;
+				const message = `expected each standard once, found ${framework} ${edition} ${code} again`;
 				return [{ code: 'alignment-repeated', path: `${path}/alignments/${index}`, message }];
 			});
 		}),
 };
+
+function isSame(one: Alignment, other: Alignment): boolean {
+	return one.code === other.code && one.framework === other.framework && one.edition === other.edition;
+}

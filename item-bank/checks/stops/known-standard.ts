@@ -1,8 +1,8 @@
 import type { Problem } from '../../problem.ts';
-import { findFramework, findStandard, normalizeCode, suggestCodes } from '../../standards/code.ts';
+import { findFramework, normalizeCode, suggestCodes } from '../../standards/code.ts';
 import { frameworks } from '../../standards/frameworks.ts';
 import type { Alignment } from '../../types.ts';
-import { alignedIn } from '../aligned.ts';
+import { alignedIn, findAlignedStandard } from '../aligned.ts';
 import { commonPractice, type Rule } from '../rule.ts';
 
 /** Every alignment is to a known standard in the framework's own spelling. */
@@ -15,8 +15,9 @@ export const knownStandard: Rule = {
 		),
 };
 
-function checkCode({ framework: id, edition, code }: Alignment, path: string): readonly Problem[] {
-	if (findStandard(id, edition, code)) return [];
+function checkCode(alignment: Alignment, path: string): readonly Problem[] {
+	if (findAlignedStandard(alignment)) return [];
+	const { framework: id, edition, code } = alignment;
 	const framework = findFramework(id, edition);
 	if (!framework) {
 		const known = frameworks.map((one) => `${one.id} ${one.edition}`).join(', ');

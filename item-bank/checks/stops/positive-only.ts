@@ -1,5 +1,4 @@
-import { findStandard } from '../../standards/code.ts';
-import { alignedIn } from '../aligned.ts';
+import { alignedIn, findAlignedStandard } from '../aligned.ts';
 import { commonPractice, type Rule } from '../rule.ts';
 
 /** A number with a minus of its own: at the start, or after a bracket, a backtick or a relation. */
@@ -11,12 +10,12 @@ export const positiveOnly: Rule = {
 	guideline: commonPractice,
 	find: (facts) =>
 		alignedIn(facts).flatMap(({ alignments, path, texts }) =>
-			alignments.flatMap(({ framework, edition, code }, index) => {
-				if (findStandard(framework, edition, code)?.isPositiveOnly !== true) return [];
+			alignments.flatMap((alignment, index) => {
+				if (findAlignedStandard(alignment)?.isPositiveOnly !== true) return [];
 				const signed = texts.find(({ kind, text }) => kind !== 'plain' && negativeNumber.test(text));
 				if (!signed) return [];
 				const place = signed.path.slice(path.length);
-				const message = `expected positive numbers only, as ${code} asks, found "${signed.text}" at ${place}`;
+				const message = `expected positive numbers only, as ${alignment.code} asks, found "${signed.text}" at ${place}`;
 				return [{ code: 'standard-positive-only', path: `${path}/alignments/${index}/code`, message }];
 			}),
 		),

@@ -2,6 +2,7 @@ import { ExpressionSyntaxError, parseMathematics } from '../../expression/parse.
 import type { ItemText } from '../../items/texts.ts';
 import { parseRichText, RichTextError } from '../../markup/rich-text.ts';
 import type { Problem } from '../../problem.ts';
+import { isPlainNumber } from '../facts.ts';
 import { commonPractice, type Rule } from '../rule.ts';
 
 /** Unclosed backticks, and mathematics that cannot be read. */
@@ -14,7 +15,7 @@ export const readableMathematics: Rule = {
 function checkReading({ path, kind, text, seenBy }: ItemText): readonly Problem[] {
 	// The key's own expressions are read, with the same codes, when the key is computed.
 	if (kind === 'plain' || (kind === 'mathematics' && seenBy === 'staff')) return [];
-	if (kind === 'rich' && !text.includes('`')) return [];
+	if (kind === 'rich' ? !text.includes('`') : isPlainNumber(text)) return [];
 	try {
 		if (kind === 'rich') parseRichText(text);
 		else parseMathematics(text);
