@@ -5,7 +5,8 @@ import { sentencesOf } from '../words.ts';
 
 const counted = /\b(\d+) (plus|minus|positive|negative) counters?\b/gi;
 /** Sentences about counters that need not be drawn. */
-const imagined = /\b(add\w*|put|more|another|if|need\w*|would|could|must|join\w*|new|extra|needs?)\b/i;
+const imagined =
+	/\b(add\w*|put|more|another|if|need\w*|would|could|must|join\w*|new|extra|remov\w*|tak(?:e|es|en|ing))\b/i;
 
 /** Words that count other counters than the figure has. */
 export const countersMiscounted: Rule = {

@@ -3,10 +3,13 @@ import type { Figure, Item, PartItem, StemBlock } from '../../types.ts';
 import { haladyna, type Rule } from '../rule.ts';
 import { sizesIn } from './unused-number.ts';
 
-const words =
-	'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+const units =
+	'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
 		' ',
 	);
+const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+/** Words that stand for a number to be worked out: half an hour. */
+const derived = /\b(half|halves|quarters?|thirds?|doubl\w*|twice|tripl\w*|dozens?|average|mean)\b/i;
 /** Numbers everybody has at hand: none, one, twice, and how many days, months, minutes and degrees there are. */
 const known: readonly number[] = [0, 1, 2, 7, 12, 24, 60, 100];
 
@@ -17,7 +20,7 @@ export const numberNotShown: Rule = {
 	find: ({ item, parts }) =>
 		parts.flatMap(({ part, path }) => {
 			const work = workOf(part);
-			if (work === undefined || isTotal(part)) return [];
+			if (work === undefined || isTotal(part) || isDerived(item, part)) return [];
 			const shown = shownIn(item, part);
 			const missing = [...new Set(sizesIn(work))].filter((size) => !known.includes(size) && !shown.has(size));
 			return missing.map((size) => {
@@ -31,6 +34,11 @@ export const numberNotShown: Rule = {
 function isTotal(part: PartItem): boolean {
 	const work = workOf(part) ?? '';
 	return /^\s*\(?[-−–]?\s*\d+\)?\s*$/.test(work);
+}
+
+function isDerived(item: Item, part: PartItem): boolean {
+	const blocks = item.kind === 'set' ? [...item.stem, ...part.stem] : part.stem;
+	return blocks.some((block) => block.kind === 'paragraph' && derived.test(block.text));
 }
 
 function shownIn(item: Item, part: PartItem): ReadonlySet<number> {
@@ -60,7 +68,17 @@ function numbersOfBlock(block: StemBlock): readonly number[] {
 function numbersOfText(text: string): readonly number[] {
 	const digits = (text.match(/\d+/g) ?? []).map(Number);
 	const written = text.toLowerCase().match(/[a-z]+/g) ?? [];
-	return [...digits, ...written.map((word) => words.indexOf(word)).filter((number) => number > 0)];
+	return [...digits, ...written.flatMap(readNumber)];
+}
+
+/** The number a word says, alone and after tens before it: five is 5, and 25 in twenty-five. */
+function readNumber(word: string, index: number, written: readonly string[]): readonly number[] {
+	const ten = tens.indexOf(word);
+	if (ten >= 0) return [ten * 10 + 20];
+	const unit = units.indexOf(word);
+	if (unit < 0) return [];
+	const before = tens.indexOf(written[index - 1] ?? '');
+	return before < 0 ? [unit] : [unit, before * 10 + 20 + unit];
 }
 
 function numbersOfFigure(figure: Figure): readonly number[] {

@@ -4,7 +4,8 @@ import type { PartItem } from '../../types.ts';
 import { tryParse } from '../facts.ts';
 import { haladyna, type Rule } from '../rule.ts';
 
-const clockTimes = /\b\d+(:\d+)? ?[ap]\.?m\b\.?|\b\d+:\d\d\b/g;
+const timesAndYears =
+	/\b\d+(:\d+)? ?[ap]\.?m\b\.?|\b\d+:\d\d\b|\b(?:in|since|by|from|to|until|of|between|and) (?:19|20)\d\d\b/gi;
 /** Numbers that name something: room 4, day 2. */
 const names =
 	/\b(?:rooms?|lifts?|days?|weeks?|moves?|steps?|stops?|batter(?:y|ies)|tests?|rounds?|stations?|lines?|tracks?|shafts?|levels?|teams?|parts?|trains?|cars?|bus|grades?|questions?|platforms?|tanks?|gauges?|cards?|players?|minutes?|hours?) \d+(?:(?:,| and| or| to) \d+)*\b/gi;
@@ -25,7 +26,7 @@ export const unusedNumber: Rule = {
 function findUnused({ stem }: PartItem, used: readonly number[]) {
 	return stem.flatMap((block, index) => {
 		if (block.kind !== 'paragraph') return [];
-		const told = block.text.replace(clockTimes, '').replace(names, '').match(/\d+/g) ?? [];
+		const told = block.text.replace(timesAndYears, '').replace(names, '').match(/\d+/g) ?? [];
 		return told
 			.map(Number)
 			.filter((number) => number !== 0 && !used.includes(number))

@@ -1,7 +1,7 @@
 import { EvaluationError, evaluate } from '../../expression/evaluate.ts';
 import type { MathematicsNode } from '../../expression/tree.ts';
 import { workOf } from '../../items/asked.ts';
-import { type PartFacts, tryParse } from '../facts.ts';
+import { optionEntries, type PartFacts, tryParse } from '../facts.ts';
 import { haladyna, type Rule } from '../rule.ts';
 
 /** A last sentence that does nothing but ask for the value of one expression. */
@@ -17,12 +17,19 @@ export const askedValue: Rule = {
 			const asked = findAsked(facts);
 			const work = workOf(facts.part);
 			if (asked === undefined || work === undefined) return [];
-			const [wanted, worked] = [worthOf(tryParse(asked)), worthOf(tryParse(work))];
+			const wanted = worthOf(tryParse(asked));
+			const worked = knownWorth(facts) ?? worthOf(tryParse(work));
 			if (wanted === undefined || worked === undefined || wanted === worked) return [];
 			const message = `the stem asks for "${asked}", which is ${wanted}, but the key is worked from "${work}", which is ${worked}`;
 			return [{ code: 'key-not-asked', path: `${facts.path}/stem`, message }];
 		}),
 };
+
+/** The value that the key was found to have. */
+function knownWorth(facts: PartFacts): number | undefined {
+	if ('key' in facts.key && facts.key.key.kind === 'value') return facts.key.key.value;
+	return optionEntries(facts).find(({ isKey }) => isKey)?.number;
+}
 
 /** The one expression asked for; undefined where anything else is asked too. */
 function findAsked({ part }: PartFacts): string | undefined {

@@ -34,5 +34,6 @@ test('counters that need not be drawn are left alone', () => {
 	expect(found(countersMiscounted, telling('Then 9 more minus counters come. What if 3 plus counters go?'))).toEqual(
 		[],
 	);
+	expect(found(countersMiscounted, telling('Remove 3 minus counters. What is left?'))).toEqual([]);
 	expect(found(countersMiscounted, makeGridded())).toEqual([]);
 });

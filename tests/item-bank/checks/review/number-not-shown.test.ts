@@ -29,3 +29,12 @@ test('numbers everybody knows, and a key typed as a number, are left alone', () 
 	expect(found(numberNotShown, makeGridded({ expression: '(-3 - (-8)) × 7' }))).toEqual([]);
 	expect(found(numberNotShown, makeGridded({ expression: '-36' }))).toEqual([]);
 });
+
+test('tens in words, and words that stand for a number to be worked out, are left alone', () => {
+	const asked = (expression: string, text: string) => makeGridded({ expression, stem: [{ kind: 'paragraph', text }] });
+	const rise = 'It stood at twenty-five below zero and rose forty. What is it?';
+	expect(found(numberNotShown, asked('-25 + 40', rise))).toEqual([]);
+	const fall = (time: string) => `It falls 3 metres a minute for ${time}. What is the change?`;
+	expect(found(numberNotShown, asked('30 × (-3)', fall('half an hour')))).toEqual([]);
+	expect(found(numberNotShown, asked('30 × (-3)', fall('an hour')))).toHaveLength(1);
+});
