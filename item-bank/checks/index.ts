@@ -4,6 +4,7 @@ import { countersMiscounted } from './review/counters-miscounted.ts';
 import { directive } from './review/directive.ts';
 import { equalWorth } from './review/equal-worth.ts';
 import { figureMismatch } from './review/figure-mismatch.ts';
+import { gapSign } from './review/gap-sign.ts';
 import { loneSign } from './review/lone-sign.ts';
 import { longSentence } from './review/long-sentence.ts';
 import { negativeWording } from './review/negative-wording.ts';
@@ -76,6 +77,7 @@ export const adviceRules: readonly Rule[] = [
 	directive,
 	negativeWording,
 	typedOperation,
+	gapSign,
 	longSentence,
 	readingGrade,
 	unusedNumber,

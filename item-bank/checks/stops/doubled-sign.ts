@@ -2,7 +2,7 @@ import type { PartFacts } from '../facts.ts';
 import { haladyna, type Rule } from '../rule.ts';
 
 /** Two signs in a row before a number, as typed in a statement with a gap: its pieces are printed as they were typed. */
-const doubledInSymbols = /[-–−+*×÷/]\s*[-–−]\s*\d/;
+export const doubledInSymbols = /[-–−+*×÷/]\s*[-–−]\s*\d/;
 /** In words only true signs are certain to be mathematics. */
 const doubledInWords = /[−+×÷]\s*−\s*\d/;
 
