@@ -3,12 +3,13 @@ import { XmlError } from '../../xml.ts';
 import type { DocumentProblem } from '../export-errors.ts';
 import type { PublishedSchema } from '../validate/published.ts';
 import type { ProfileSchema } from '../validate/schema-set.ts';
-import { type DocumentFacts, validateDocument } from '../validate/validate-document.ts';
+import { type DocumentFacts, findDocumentProblems } from '../validate/validate-document.ts';
 import type { QtiVersion } from '../versions.ts';
-import { breakLines, breakManifestLines } from '../write/lines.ts';
+import { startsItemLine, startsManifestLine } from '../write/lines.ts';
 import { type ListedItem, manifestPath, writeItemResources, writeManifest } from '../write/manifest.ts';
 import { writeShapedPart, writeShapedXml } from '../write/shaped-xml.ts';
 import { testPath, writeTest } from '../write/test.ts';
+import { addFacts, collectFacts } from './tree-facts.ts';
 import { packFiles, type ZipFile, type ZipSegment } from './write-zip.ts';
 
 /** What stands around the items: the manifest, and the test of a form. Plain data for a worker. */
@@ -38,12 +39,11 @@ export function writeFrame(frame: Frame): WrittenFrame {
 	const problems: DocumentProblem[] = [];
 	const files: ZipFile[] = [];
 	const facts: (readonly [string, DocumentFacts])[] = [];
-	const write = (path: string, schema: ProfileSchema, text: () => string): void => {
+	const write = (path: string, schema: ProfileSchema, text: () => WrittenText): void => {
 		try {
-			const bytes = Buffer.from(text());
-			const finding = validateDocument({ path, xml: bytes, schema }, frame.published);
-			problems.push(...finding.problems);
-			if (finding.facts) facts.push([path, finding.facts]);
+			const { bytes, facts: told } = text();
+			problems.push(...findDocumentProblems({ path, xml: bytes, schema }, frame.published));
+			facts.push([path, told]);
 			files.push({ path, bytes });
 		} catch (error) {
 			if (!(error instanceof XmlError)) throw error;
@@ -51,21 +51,37 @@ export function writeFrame(frame: Frame): WrittenFrame {
 			problems.push({ code: error.code, path, file: path, line: undefined, element, message: error.message });
 		}
 	};
-	const declaration = { declaration: true };
 	write(manifestPath, manifestSchema(version), () => writeManifestText(frame));
-	if (form) write(testPath, version, () => breakLines(writeShapedXml(writeTest(form, items, version), declaration)));
+	if (form) write(testPath, version, () => writeTestText(form, items, version));
 	if (problems.length > 0) return { problems, segment: packFiles([]), facts: [] };
 	return { problems, segment: packFiles(files), facts };
 }
 
+interface WrittenText {
+	readonly bytes: Uint8Array;
+	readonly facts: DocumentFacts;
+}
+
+function writeTestText(form: FormRecord, items: readonly ListedItem[], version: QtiVersion): WrittenText {
+	const root = writeTest(form, items, version);
+	const text = writeShapedXml(root, { declaration: true, startsLine: startsItemLine });
+	return { bytes: Buffer.from(text), facts: collectFacts(root) };
+}
+
 // A manifest of ten thousand items has half a million elements: one item at a time, they never stand in memory together.
-function writeManifestText({ form, items, version }: Frame): string {
+function writeManifestText({ form, items, version }: Frame): WrittenText {
 	const [first, ...rest] = items;
 	const root = writeManifest(form, items, version, first ? writeItemResources(first, version) : []);
-	const text = breakManifestLines(writeShapedXml(root, { declaration: true }));
+	const facts = collectFacts(root);
+	const text = writeShapedXml(root, { declaration: true, startsLine: startsManifestLine });
 	const end = text.lastIndexOf('</resources>');
-	const parts = rest.flatMap((item) =>
-		writeItemResources(item, version).map((resource) => `\n${breakManifestLines(writeShapedPart(resource, root))}`),
-	);
-	return text.slice(0, end) + parts.join('') + text.slice(end);
+	const parts = [text.slice(0, end)];
+	for (const item of rest) {
+		for (const resource of writeItemResources(item, version)) {
+			parts.push('\n', writeShapedPart(resource, root, startsManifestLine));
+			addFacts(facts, resource);
+		}
+	}
+	parts.push(text.slice(end));
+	return { bytes: Buffer.from(parts.join('')), facts };
 }

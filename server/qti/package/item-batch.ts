@@ -11,7 +11,7 @@ import type { QtiVersion } from '../versions.ts';
 import { KeyTooWideError } from '../write/gridded.ts';
 import type { ImageFormat } from '../write/images.ts';
 import { itemPath, writeItem } from '../write/item.ts';
-import { breakLines } from '../write/lines.ts';
+import { startsItemLine } from '../write/lines.ts';
 import { writeShapedXml } from '../write/shaped-xml.ts';
 import { packFiles, type ZipFile, type ZipSegment } from './write-zip.ts';
 
@@ -55,7 +55,7 @@ function writePlaced(
 	pictures: { readonly path: string; readonly svg: string }[],
 ): readonly DocumentProblem[] {
 	const { path, root, images } = writeItem(placement, batch.version, batch.images);
-	const bytes = Buffer.from(breakLines(writeShapedXml(root, { declaration: true })));
+	const bytes = Buffer.from(writeShapedXml(root, { declaration: true, startsLine: startsItemLine }));
 	const { problems, facts } = validateDocument({ path, xml: bytes, schema: batch.version }, batch.published);
 	if (!facts) return problems.map((problem) => ({ ...problem, item: placement.record.id }));
 	const isWhole = facts.references.every(({ href }, index) => `items/${href}` === images[index]?.path);

@@ -59,6 +59,22 @@ const ruleSets = new Map<ProfileSchema, RuleSet>();
  * the rules no schema can state. Must run where libxml2 is at hand; it reads nothing but the text given.
  */
 export function validateDocument(document: CheckedDocument, published?: PublishedSchema): DocumentFinding {
+	return inspectDocument(document, published, true);
+}
+
+/** The problems of {@link validateDocument}, for whoever knows the facts: reading them is a third of the work on a manifest. */
+export function findDocumentProblems(
+	document: CheckedDocument,
+	published?: PublishedSchema,
+): readonly DocumentProblem[] {
+	return inspectDocument(document, published, false).problems;
+}
+
+function inspectDocument(
+	document: CheckedDocument,
+	published: PublishedSchema | undefined,
+	isForFacts: boolean,
+): DocumentFinding {
 	const { path } = document;
 	let parsed: XmlDocument;
 	try {
@@ -83,7 +99,7 @@ export function validateDocument(document: CheckedDocument, published?: Publishe
 		];
 		const set = getRuleSet(document.schema);
 		if (parsed.find(set.all).length > 0) problems.push(...findFaults(path, parsed, set));
-		return problems.length > 0
+		return problems.length > 0 || !isForFacts
 			? { problems, facts: undefined }
 			: { problems, facts: readFacts(parsed, set, mayRefer(document)) };
 	} finally {

@@ -1,13 +1,28 @@
-/**
- * Starts a new line at every element that stands outside paragraphs and options, where white space means nothing, so that the
- * line of a problem leads somewhere; images, which stand inside them, are left alone. Done on the text, because there "><"
- * only ever stands between two tags: in texts and attribute values "<" is escaped.
- */
-export function breakLines(xml: string): string {
-	return xml.replace(/>(?=<(?!img|\/))/g, '>\n');
-}
+/** Whether an element starts a new line where it follows another tag. */
+export type LineStart = (name: string) => boolean;
 
-/** Starts a new line at the large parts of a manifest only: it holds forty elements an item, and each line costs its reader. */
-export function breakManifestLines(xml: string): string {
-	return xml.replace(/>(?=<(?:manifest|metadata|organizations|resources?|file)[ >/])/g, '>\n');
+/**
+ * Items and tests start a line at every element that stands outside paragraphs and options, where white space means nothing,
+ * so that the line of a problem leads somewhere; images, which stand inside them, are left alone.
+ */
+export const startsItemLine: LineStart = (name) => !name.startsWith('img');
+
+const largeParts: ReadonlySet<string> = new Set([
+	'manifest',
+	'metadata',
+	'organizations',
+	'resources',
+	'resource',
+	'file',
+]);
+
+/** Manifests start a line at their large parts only: they hold forty elements an item, and each line costs its reader. */
+export const startsManifestLine: LineStart = (name) => largeParts.has(name);
+
+/**
+ * Starts the lines in a text. Done between "><", which only ever stands between two tags: in texts and attribute values "<"
+ * is escaped.
+ */
+export function breakLines(xml: string, startsLine: LineStart): string {
+	return xml.replace(/>(?=<([^\s/>]+))/g, (_, name: string) => (startsLine(name) ? '>\n' : '>'));
 }

@@ -4,8 +4,9 @@ import { drawFigure } from '../../../item-bank/figures/draw-figure.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { placeForm } from '../../../server/qti/placement.ts';
 import { writeItem } from '../../../server/qti/write/item.ts';
+import { breakLines, startsItemLine, startsManifestLine } from '../../../server/qti/write/lines.ts';
 import { listItem, writeManifest } from '../../../server/qti/write/manifest.ts';
-import { writeShapedXml } from '../../../server/qti/write/shaped-xml.ts';
+import { writeShapedPart, writeShapedXml } from '../../../server/qti/write/shaped-xml.ts';
 import { writeTest } from '../../../server/qti/write/test.ts';
 import { writeXml } from '../../../server/xml.ts';
 import { drawFrom } from './random-draw.ts';
@@ -14,7 +15,12 @@ import { randomForm, randomItems } from './random-items.ts';
 
 function expectSame(root: MarkupElement): void {
 	expect(writeShapedXml(root)).toBe(writeXml(root));
-	expect(writeShapedXml(root, { declaration: true })).toBe(writeXml(root, { declaration: true }));
+	const declared = writeXml(root, { declaration: true });
+	expect(writeShapedXml(root, { declaration: true })).toBe(declared);
+	for (const startsLine of [startsItemLine, startsManifestLine]) {
+		expect(writeShapedXml(root, { startsLine })).toBe(breakLines(writeXml(root), startsLine));
+		expect(writeShapedXml(root, { declaration: true, startsLine })).toBe(breakLines(declared, startsLine));
+	}
 }
 
 describe('the shaped writer gives the very text of writeXml', () => {
@@ -44,7 +50,7 @@ describe('the shaped writer gives the very text of writeXml', () => {
 		const tree = fc.letrec<{ node: MarkupElement }>((tie) => ({
 			node: fc
 				.record({
-					name: fc.constantFrom('p', 'td', 'x:string', 'img'),
+					name: fc.constantFrom('p', 'td', 'x:string', 'img', 'file'),
 					attributes: fc.dictionary(fc.constantFrom('a', 'b', 'x:c', 'xml:lang'), texts),
 					children: fc.array(fc.oneof({ depthSize: 'small' }, texts, tie('node')), { maxLength: 4 }),
 				})
@@ -75,6 +81,16 @@ test.each([
 	};
 	expect(messageOf(writeShapedXml)).toBe(messageOf(writeXml));
 	expect(messageOf(writeShapedXml)).toContain('XmlError');
+});
+
+test.each([
+	['of ordinary tags', element('resource', { href: 'a' }, [element('file', { href: 'a' }), element('p', {}, ['b'])])],
+	['left to writeXml', element('resource', {}, [element('file', { xmlns: 'urn:two' }), element('file')])],
+])('a part %s is written as it stands in its document', (_, part) => {
+	const root = element('manifest', { xmlns: 'urn:one', title: 't' }, [part]);
+	const whole = writeShapedXml(root, { startsLine: startsManifestLine });
+	expect(whole).toContain(`>\n${writeShapedPart(part, root, startsManifestLine)}</manifest>`);
+	expect(writeShapedPart(part, root, startsManifestLine)).toContain('>\n<file');
 });
 
 test('declarations below the root are left to writeXml', () => {
