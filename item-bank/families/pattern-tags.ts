@@ -1,8 +1,10 @@
+import { listNodes } from '../expression/count.ts';
 import type { Expression, Statement } from '../expression/tree.ts';
 import { withoutGroups } from '../figures/terms.ts';
 import { patterns } from '../patterns/index.ts';
 import { isSameAnswer, type PatternId } from '../patterns/pattern.ts';
 import { answersUnder, type Question } from '../patterns/question.ts';
+import type { Slips } from '../patterns/slips.ts';
 import { looksTrueUnder } from '../patterns/statement-under.ts';
 import { type Subject, subjectOf } from '../patterns/subject.ts';
 import { answerUnder, workExpression } from '../patterns/work.ts';
@@ -46,7 +48,23 @@ export function createTagger(subjects: readonly Subject[], right: number, isForm
 
 /** The patterns under which a statement looks true that is not; none for a true one. */
 export function tagStatement(statement: Statement, figures: readonly Figure[] = []): readonly PatternId[] {
-	return patterns.filter(({ slips }) => looksTrueUnder(slips, statement, figures)).map(({ id }) => id);
+	const touched = slipsTouching(statement, figures);
+	return patterns
+		.filter(
+			({ slips }) => touched.some((slip) => slips[slip] !== undefined) && looksTrueUnder(slips, statement, figures),
+		)
+		.map(({ id }) => id);
+}
+
+/** The slips that can change how a statement is worked or compared; patterns without any of them leave it as it is. */
+function slipsTouching({ sides, relations }: Statement, figures: readonly Figure[]): readonly (keyof Slips)[] {
+	const kinds = new Set(sides.flatMap(listNodes).map(({ kind }) => kind));
+	const touched: (keyof Slips)[] = relations.some((relation) => relation !== '=') ? ['ordering'] : [];
+	if (kinds.has('operation')) touched.push('twoNumbers', 'regrouping');
+	if (kinds.has('absolute')) touched.push('absoluteValue');
+	if (kinds.has('opposite')) touched.push('oppositeNumber');
+	if (figures.length > 0) touched.push('counterSet', 'walk');
+	return touched;
 }
 
 type TwoNumbers = Extract<Subject, { readonly kind: 'two-numbers' }>;

@@ -52,7 +52,8 @@ export const firstWrongLine = defineFamily({
 				sides: [parseExpression(before), parseExpression(line)],
 				relations: [relation],
 			};
-			return { content: { kind: 'text', text: `line ${index + 2}`, worth }, patterns: tagStatement(statement) };
+			const content = { kind: 'text', text: `line ${index + 2}`, worth } as const;
+			return { content, patterns: index + 1 === wrongAt ? [] : tagStatement(statement) };
 		});
 		if (faces.some(({ patterns: tags = [] }, index) => tags.length === 0 && index !== wrongAt - 1)) return undefined;
 		return {
