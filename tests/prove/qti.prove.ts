@@ -47,8 +47,9 @@ describe.each(qtiVersions)('10,000 distinct random items as %s', (version) => {
 		for (const placement of placeItems(randomItems(count, 32))) {
 			const tree = readTree(writeShapedXml(writeItem(placement, version, 'svg').root));
 			for (const { held, score } of pairResponses(placement)) {
-				const earned = Number(interpretItemTree(tree, { RESPONSE: held }).get('SCORE')?.members[0]);
-				if (earned * placement.points !== score.points) {
+				const earned = Number(interpretItemTree(tree, held).get('SCORE')?.members[0]);
+				// Shares without an end are rounded after twelve places.
+				if (Math.abs(earned * placement.points - score.points) > (score.state === 'partly' ? 1e-9 : 0)) {
 					expect({ id: placement.record.id, held, earned }).toEqual({
 						id: placement.record.id,
 						held,

@@ -173,28 +173,6 @@ test.each(['plain-sign-first', 'left-sign-first'])(
 	},
 );
 
-test('items of other kinds, and credit in parts, are refused by name, all at once', async () => {
-	const items = sampleItems.map((record): ItemRecord => {
-		const { item } = record;
-		if (item.kind === 'multiple-choice') return { ...record, item: { ...item, credit: 'parts' } };
-		if (item.kind !== 'gridded') return record;
-		const { name, given, stem, points, dok, alignments } = item;
-		const rubric = [{ points: 1, descriptor: 'Says why.' }];
-		return {
-			...record,
-			item: { kind: 'explanation', name, given, answerIn: 'words', stem, lines: 3, rubric, points, dok, alignments },
-		};
-	});
-	const error = await exportForm({ form: sampleForm, items }, plain).catch((thrown: unknown) => thrown);
-	expect(error).toMatchObject({
-		code: 'export-invalid',
-		problems: [
-			{ code: 'export-credit-unsupported', item: 'lift-lines', file: 'items/item-002.xml' },
-			{ code: 'export-kind-unsupported', item: 'cold-storage-counters', file: 'items/item-003.xml' },
-		],
-	});
-});
-
 test('a form that names an item nobody gave is refused', async () => {
 	const error = await exportForm({ form: sampleForm, items: sampleItems.slice(1) }, plain).catch(
 		(thrown: unknown) => thrown,

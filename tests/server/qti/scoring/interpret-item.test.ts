@@ -70,7 +70,7 @@ describe('anything it does not understand is refused by name', () => {
 		[
 			'a cardinality',
 			/cardinality="single" baseType="identifier"/,
-			'cardinality="ordered" baseType="identifier"',
+			'cardinality="record" baseType="identifier"',
 			'responseDeclaration',
 		],
 		['a base type', /baseType="identifier"/, 'baseType="point"', 'responseDeclaration'],
