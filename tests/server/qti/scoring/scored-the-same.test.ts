@@ -84,7 +84,9 @@ describe.each(versions)('%s', (version) => {
 			const outcomes = interpretTest(fileOf(files, 'test.xml'), documents, held);
 			// Added up item by item, a set by the share of its own points that its parts earned.
 			const earned = items.reduce((sum, { id }) => {
-				const scores = chosen.filter(({ placement }) => placement.record.id === id).map(({ response }) => response.score);
+				const scores = chosen
+					.filter(({ placement }) => placement.record.id === id)
+					.map(({ response }) => response.score);
 				const total = (of: 'points' | 'maximum'): number => scores.reduce((so, score) => so + score[of], 0);
 				return sum + (total('points') / total('maximum')) * (possible.get(id) ?? 0);
 			}, 0);
