@@ -1,4 +1,5 @@
 import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
+import { writeNumber } from '../../item-bank/figures/marks.ts';
 import { invariant } from '../../item-bank/invariant.ts';
 import { entryListsOf } from '../../item-bank/items/entries.ts';
 import { computeKey } from '../../item-bank/items/key.ts';
@@ -17,7 +18,7 @@ import { letterPlaces } from './write/point-choice.ts';
 export interface AnswerOption {
 	/** On the platform. */
 	readonly identifier: string;
-	/** In the bank: an option id, or the number of a place on a line. */
+	/** In the bank: an option id, or the number of a place on a line, minus signs as U+2212. */
 	readonly bank: string;
 	/** What students read or see; '' for the ticks of a line, whose numbers say it. */
 	readonly text: string;
@@ -91,14 +92,14 @@ function describePoint(item: PointItem, value: number, { pointStyle }: Placement
 		const places = letterPlaces(item, value);
 		const options = places.map(({ at, letter }, index) => ({
 			identifier: optionIdentifier(index),
-			bank: String(at),
+			bank: writeNumber(at),
 			text: `Point ${letter}`,
 		}));
 		const spot = places.findIndex(({ at }) => at === value);
 		return { right: optionIdentifier(spot), scoring: whole, options };
 	}
 	const places = placesOf(item);
-	const options = places.map((at, index) => ({ identifier: tickIdentifier(index), bank: String(at), text: '' }));
+	const options = places.map((at, index) => ({ identifier: tickIdentifier(index), bank: writeNumber(at), text: '' }));
 	return { right: tickIdentifier(places.indexOf(value)), scoring: whole, options };
 }
 
