@@ -99,7 +99,7 @@ export const responseRules: readonly Rule[] = [
 		code: 'qti-response-mismatch',
 		at: declaration,
 		fault:
-			"q:mapping and (@baseType = 'identifier' and @cardinality != 'multiple' or @baseType = 'string' and q:mapping/q:mapEntry[translate(@mapKey, 'ABCDEFGHLR', '') != @mapKey])",
+			"q:mapping and (@baseType = 'identifier' and @cardinality != 'multiple' or @baseType = 'string' and q:mapping/q:mapEntry[contains('ABCDEFGH', @mapKey) or contains(@mapKey, ' ')])",
 		expected: fits,
 	},
 ];
@@ -135,9 +135,15 @@ export function mappingRules(templates: string): readonly Rule[] {
 		},
 		{
 			code: 'qti-share-mismatch',
-			at: `${declaration}/q:mapping/q:mapEntry`,
+			at: `${declaration}[@cardinality = 'single']/q:mapping/q:mapEntry`,
+			fault: "@mappedValue != '1'",
+			expected: 'the whole score for a right spelling',
+		},
+		{
+			code: 'qti-share-mismatch',
+			at: `${declaration}[@cardinality = 'multiple']/q:mapping/q:mapEntry`,
 			fault:
-				"../../@cardinality = 'single' and @mappedValue != '1' or ../../@cardinality = 'multiple' and (translate(@mappedValue, '-', '') != translate(../q:mapEntry[1]/@mappedValue, '-', '') or round(translate(@mappedValue, '-', '') * count(../../q:correctResponse/q:value) * 1000000) != 1000000 or translate(@mappedValue, '-', '') * count(../../q:correctResponse/q:value) < 1)",
+				"translate(@mappedValue, '-', '') != translate(../q:mapEntry[1]/@mappedValue, '-', '') or round(translate(@mappedValue, '-', '') * count(../../q:correctResponse/q:value) * 1000000) != 1000000 or translate(@mappedValue, '-', '') * count(../../q:correctResponse/q:value) < 1",
 			expected: 'a share that makes 1 with the others',
 		},
 	];
