@@ -1,19 +1,16 @@
 import { stringify } from 'csv-stringify/sync';
-import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
-import { invariant } from '../../item-bank/invariant.ts';
-import { computeKey } from '../../item-bank/items/key.ts';
+import { entryListsOf } from '../../item-bank/items/entries.ts';
 import type { FormRecord } from '../../item-bank/items/record.ts';
-import { printRichText } from '../../item-bank/markup/rich-text.ts';
-import type { OptionContent } from '../../item-bank/types.ts';
-import { optionIdentifier } from './identifiers.ts';
+import { describeKey } from './answer-keys.ts';
+import { entryIdentifier, optionIdentifier } from './identifiers.ts';
 import type { Placement } from './placement.ts';
-import { writeMathematics } from './write/blocks.ts';
+import { mostLetters } from './write/point-choice.ts';
 
 const notice = 'holds keys: keep confidential';
 
 /**
- * The answer map as CSV: one row an item, so that a platform's results can come back. UTF-8 with a byte-order mark, lines
- * end with CR LF. Every row opens with a notice that the file holds keys.
+ * The answer map as CSV: one row an item, or a part of a set, so that a platform's results can come back. UTF-8 with a
+ * byte-order mark, lines end with CR LF. Every row opens with a notice that the file holds keys.
  */
 export function writeAnswerMap(form: FormRecord | undefined, placements: readonly Placement[]): string {
 	return [...writeAnswerRuns(form, placements)].join('');
@@ -21,12 +18,11 @@ export function writeAnswerMap(form: FormRecord | undefined, placements: readonl
 
 /** The answer map in runs of rows, for who has other things to do in between. */
 export function* writeAnswerRuns(form: FormRecord | undefined, placements: readonly Placement[]): Generator<string> {
-	const widest = placements.reduce((most, { record }) => Math.max(most, optionsOf(record.item).length), 0);
-	const letters = Array.from({ length: widest }, (_, index) => optionIdentifier(index));
+	const shown = listShown(placements);
 	const options = { record_delimiter: 'windows' } as const;
-	yield stringify([[...columns, ...letters.map((letter) => `text of ${letter}`)]], { ...options, bom: true });
+	yield stringify([[...columns, ...shown.map((identifier) => `text of ${identifier}`)]], { ...options, bom: true });
 	for (let from = 0; from < placements.length; from += 100) {
-		const rows = placements.slice(from, from + 100).map((placement) => describeRow(form, placement, letters));
+		const rows = placements.slice(from, from + 100).map((placement) => describeRow(form, placement, shown));
 		yield stringify(
 			rows.map((row) => row.map(guardFormula)),
 			options,
@@ -37,6 +33,7 @@ export function* writeAnswerRuns(form: FormRecord | undefined, placements: reado
 const columns: readonly string[] = [
 	'notice',
 	'position',
+	'part',
 	'section',
 	'item',
 	'version',
@@ -45,55 +42,53 @@ const columns: readonly string[] = [
 	'kind',
 	'points',
 	'key',
+	'item score',
 	'option identifiers',
 	'option ids in the bank',
 ];
 
-function describeRow(form: FormRecord | undefined, placement: Placement, letters: readonly string[]): string[] {
-	const { record, position, section, identifier, title, points } = placement;
-	const { item } = record;
-	const options = optionsOf(item);
-	const key = computeKey(item);
-	invariant(key.kind === 'value' || key.kind === 'options', 'exported items have a number or options as key');
-	const right =
-		key.kind === 'value'
-			? String(key.value)
-			: options.flatMap(({ id }, index) => (key.options.includes(id) ? [optionIdentifier(index)] : [])).join(' ');
+/** The options that any item shows a text for: A, B … then those of matches. */
+function listShown(placements: readonly Placement[]): readonly string[] {
+	let [letters, left, right] = [0, 0, 0];
+	for (const { record, pointStyle } of placements) {
+		const { item } = record;
+		if (item.kind === 'inline-choice') letters = Math.max(letters, item.choices.length);
+		if (item.kind === 'point' && pointStyle === 'choice') letters = Math.max(letters, mostLetters);
+		for (const { path, entries } of entryListsOf(item)) {
+			if (path === '/left') left = Math.max(left, entries.length);
+			else if (path === '/right') right = Math.max(right, entries.length);
+			else letters = Math.max(letters, entries.length);
+		}
+	}
+	const count = (length: number, identify: (index: number) => string): readonly string[] =>
+		Array.from({ length }, (_, index) => identify(index));
+	return [
+		...count(letters, optionIdentifier),
+		...count(left, (index) => entryIdentifier('left', index)),
+		...count(right, (index) => entryIdentifier('right', index)),
+	];
+}
+
+function describeRow(form: FormRecord | undefined, placement: Placement, shown: readonly string[]): string[] {
+	const { record, position, part, section, identifier, title, points } = placement;
+	const { right, scoring, options } = describeKey(placement);
 	return [
 		notice,
 		String(position),
+		part === undefined ? '' : String(part),
 		form?.form.sections[section]?.title ?? '',
 		record.id,
 		String(record.version),
 		identifier,
 		title,
-		item.kind,
+		record.item.kind,
 		String(points),
 		right,
-		options.map((_, index) => optionIdentifier(index)).join(' '),
-		options.map(({ id }) => id).join(' '),
-		...letters.map((_, index) => {
-			const option = options[index];
-			return option ? describeContent(option.content) : '';
-		}),
+		scoring,
+		options.map((option) => option.identifier).join(' '),
+		options.map(({ bank }) => bank).join(' '),
+		...shown.map((each) => options.find((option) => option.identifier === each)?.text ?? ''),
 	];
-}
-
-function optionsOf(
-	item: Placement['record']['item'],
-): readonly { readonly id: string; readonly content: OptionContent }[] {
-	return item.kind === 'gridded' ? [] : item.options;
-}
-
-function describeContent(content: OptionContent): string {
-	switch (content.kind) {
-		case 'mathematics':
-			return writeMathematics(content.math);
-		case 'text':
-			return printRichText(content.text);
-		case 'figure':
-			return describeFigure(content.figure);
-	}
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import { writeAnswerRuns } from './answer-map.ts';
 import { ExportRefusedError } from './export-errors.ts';
+import type { PointStyle } from './exportable.ts';
 import { packageIdentifier } from './identifiers.ts';
 import { buildPackage } from './package/build-package.ts';
 import { type Placement, placeForm, placeItems } from './placement.ts';
@@ -16,6 +17,8 @@ export type ExportStage = 'items' | 'pictures' | 'package';
 export interface ExportOptions {
 	readonly as: QtiVersion;
 	readonly images: ImageFormat;
+	/** How points on number lines are answered: by hotspots when left out, or by a choice of letters for platforms without them. */
+	readonly points?: PointStyle;
 	/** Folder with published schemas, instead of ZEROPAIR_SCHEMAS or schemas/published. */
 	readonly schemasFolder?: string;
 	readonly onProgress?: (stage: ExportStage, done: number, total: number) => void;
@@ -44,12 +47,12 @@ export async function exportForm(
 	options: ExportOptions,
 ): Promise<ExportResult> {
 	const { form } = input;
-	return exportPlaced(form, placeForm(form, input.items), `${form.id}-v${form.version}`, options);
+	return exportPlaced(form, placeForm(form, input.items, options.points), `${form.id}-v${form.version}`, options);
 }
 
 /** Writes items without a form as a QTI package; points are not carried, since weights belong to a test. Throws as {@link exportForm}. */
 export async function exportItems(items: readonly ItemRecord[], options: ExportOptions): Promise<ExportResult> {
-	const placements = placeItems(items);
+	const placements = placeItems(items, options.points);
 	const name = packageIdentifier(placements.map(({ identifier }) => identifier)).replace('package', 'items');
 	return exportPlaced(undefined, placements, name, options);
 }

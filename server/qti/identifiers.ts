@@ -6,10 +6,11 @@ export const variables = { response: 'RESPONSE', score: 'SCORE', maximum: 'MAXSC
 /**
  * Identifier of one item version on every platform: the same version is the same identifier in each form, so that two
  * forms taken into one platform never overwrite each other's items. Letters and digits of a hash, 17 characters,
- * because bank ids may tell students what an item is about and may be longer than platforms take.
+ * because bank ids may tell students what an item is about and may be longer than platforms take. Each part of a set, counted
+ * from 1, has its own.
  */
-export function itemIdentifier(id: string, version: number): string {
-	return `item-${shortHash(`item ${id} ${version}`)}`;
+export function itemIdentifier(id: string, version: number, part?: number): string {
+	return `item-${shortHash(`item ${id} ${version}${part === undefined ? '' : ` part ${part}`}`)}`;
 }
 
 /** Identifier of one form version as a test. */
@@ -27,9 +28,20 @@ export function optionIdentifier(index: number): string {
 	return String.fromCharCode(65 + index);
 }
 
-/** File name stem of the item at a position, counted from 1: item-007. Wide enough for the last position. */
-export function fileStem(position: number, last: number): string {
-	return `item-${String(position).padStart(Math.max(3, String(last).length), '0')}`;
+/** Identifier of the tick at an index, from the smallest: P1, P2 … */
+export function tickIdentifier(index: number): string {
+	return `P${index + 1}`;
+}
+
+/** Identifier of the entry at an index in one column of a match: L1, L2 … on the left, R1, R2 … on the right. */
+export function entryIdentifier(side: 'left' | 'right', index: number): string {
+	return `${side === 'left' ? 'L' : 'R'}${index + 1}`;
+}
+
+/** File name stem of the item at a position, counted from 1: item-007, or item-007-part-2. Wide enough for the last position. */
+export function fileStem(position: number, last: number, part?: number): string {
+	const stem = `item-${String(position).padStart(Math.max(3, String(last).length), '0')}`;
+	return part === undefined ? stem : `${stem}-part-${part}`;
 }
 
 // 48 bits: ten thousand items collide with a chance below one in a million; a collision is found as a repeated identifier.

@@ -1,18 +1,24 @@
+import { invariant } from '../../item-bank/invariant.ts';
+import { partsOf } from '../../item-bank/items/parts.ts';
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import { getGridProfile } from '../../item-bank/responses/grid-profiles.ts';
-import type { GridProfile } from '../../item-bank/types.ts';
-import { ExportInputError, ExportRefusedError } from './export-errors.ts';
-import { checkExportable, type ExportableRecord, isExportable } from './exportable.ts';
+import type { GridProfile, PartItem, StemBlock } from '../../item-bank/types.ts';
+import { ExportInputError } from './export-errors.ts';
+import type { ExportableRecord, PointStyle } from './exportable.ts';
 import { fileStem, itemIdentifier } from './identifiers.ts';
 
-/** One item at its place in an export. Plain data, so that it can be handed to a worker. */
+/** One item, or one part of a set, at its place in an export. Plain data, so that it can be handed to a worker. */
 export interface Placement {
-	/** Counted from 1 over the whole export. */
+	/** Counted from 1 over the whole export; the parts of a set share one. */
 	readonly position: number;
+	/** Counted from 1 within a set; undefined for an item by itself. */
+	readonly part: number | undefined;
 	/** Index of the form's section; 0 without a form. */
 	readonly section: number;
 	readonly record: ExportableRecord;
-	/** What the item is worth here: the form's points, or the item's own. */
+	/** What a set shows above the stem of each of its parts; empty for an item by itself. */
+	readonly stimulus: readonly StemBlock[];
+	/** What the item is worth here: the form's points, or the item's own. Points a form gives a set are shared out by those of its parts. */
 	readonly points: number;
 	/** Identifier of the item on the platform. */
 	readonly identifier: string;
@@ -22,13 +28,19 @@ export interface Placement {
 	readonly stem: string;
 	/** Grid rules of a gridded item; undefined for other kinds. */
 	readonly profile: GridProfile | undefined;
+	/** How a point item is answered here; without meaning for other kinds. */
+	readonly pointStyle: PointStyle;
 }
 
 /**
- * Places every item of a form in order. Throws {@link ExportInputError} when the items given are not those of the form, and
- * {@link ExportRefusedError} naming every item that cannot be written as QTI.
+ * Places every item of a form in order, parts of sets one by one. Throws {@link ExportInputError} when the items given are
+ * not those of the form.
  */
-export function placeForm(form: FormRecord, items: readonly ItemRecord[]): readonly Placement[] {
+export function placeForm(
+	form: FormRecord,
+	items: readonly ItemRecord[],
+	pointStyle: PointStyle = 'hotspot',
+): readonly Placement[] {
 	const records = new Map(items.map((record) => [`${record.id} ${record.version}`, record]));
 	const listed = form.form.sections.flatMap((section, index) => section.items.map((entry) => ({ entry, index })));
 	const profile = getGridProfile(form.form.gridProfile);
@@ -40,66 +52,74 @@ export function placeForm(form: FormRecord, items: readonly ItemRecord[]): reado
 		}
 		return { record, section: index, points: entry.points };
 	});
-	return placeAll(found, profile);
+	return placeAll(found, { profile, pointStyle });
 }
 
 /** Places items without a form, in the order given, each with its own points and grid. Throws as {@link placeForm}. */
-export function placeItems(items: readonly ItemRecord[]): readonly Placement[] {
+export function placeItems(items: readonly ItemRecord[], pointStyle: PointStyle = 'hotspot'): readonly Placement[] {
 	return placeAll(
 		items.map((record) => ({ record, section: 0, points: undefined })),
-		undefined,
+		{ profile: undefined, pointStyle },
 	);
 }
 
 interface Found {
 	readonly record: ItemRecord;
 	readonly section: number;
+	/** The form's, instead of the item's own. */
 	readonly points: number | undefined;
 }
 
-function placeAll(found: readonly Found[], profile: GridProfile | undefined): readonly Placement[] {
-	const stemAt = (at: number): string => fileStem(at + 1, found.length);
-	const problems = found.flatMap(({ record }, at) => checkExportable(record, `items/${stemAt(at)}.xml`));
-	if (problems.length > 0) throw new ExportRefusedError(problems);
-	const placed = found.flatMap(({ record: { item, ...facts }, section, points }, at) =>
-		isExportable(item) ? [place({ ...facts, item }, at, stemAt(at), section, points ?? item.points, profile)] : [],
-	);
-	checkPlacements(placed);
-	return placed;
+interface Manner {
+	/** The form's grid, instead of the item's own. */
+	readonly profile: GridProfile | undefined;
+	readonly pointStyle: PointStyle;
 }
 
-function place(
-	record: ExportableRecord,
-	at: number,
-	stem: string,
-	section: number,
-	points: number,
-	profile: GridProfile | undefined,
-): Placement {
-	const { item } = record;
+function placeAll(found: readonly Found[], manner: Manner): readonly Placement[] {
+	checkFound(found);
+	return found.flatMap((each, at) =>
+		partsOf(each.record.item).map((_, index) => place(each, at + 1, index, found.length, manner)),
+	);
+}
+
+function place(found: Found, position: number, index: number, last: number, manner: Manner): Placement {
+	const { id, version, status, item } = found.record;
+	const own = partsOf(item)[index];
+	invariant(own, 'every part placed is one of its item');
+	const part = item.kind === 'set' ? index + 1 : undefined;
 	return {
-		position: at + 1,
-		section,
-		record,
-		points,
-		identifier: itemIdentifier(record.id, record.version),
-		title: `Item ${at + 1}`,
-		stem,
-		profile: item.kind === 'gridded' ? (profile ?? getGridProfile(item.grid)) : undefined,
+		position,
+		part,
+		section: found.section,
+		record: { id, version, status, item: own },
+		stimulus: item.kind === 'set' ? item.stem : [],
+		points: shareOf(own, partsOf(item), found.points),
+		identifier: itemIdentifier(id, version, part),
+		title: part === undefined ? `Item ${position}` : `Item ${position}, part ${part}`,
+		stem: fileStem(position, last, part),
+		profile: own.kind === 'gridded' ? (manner.profile ?? getGridProfile(own.grid)) : undefined,
+		pointStyle: manner.pointStyle,
 	};
 }
 
-function checkPlacements(placed: readonly Placement[]): void {
-	if (placed.length === 0)
+function shareOf(own: PartItem, parts: readonly PartItem[], given: number | undefined): number {
+	if (given === undefined) return own.points;
+	if (parts.length === 1) return given;
+	return (own.points * given) / parts.reduce((sum, { points }) => sum + points, 0);
+}
+
+function checkFound(found: readonly Found[]): void {
+	if (found.length === 0)
 		throw new ExportInputError('export-empty', 'expected at least one item to export, found none');
-	const seen = new Map<string, Placement>();
-	for (const placement of placed) {
-		const other = seen.get(placement.identifier);
-		if (other) {
-			const { id, version } = placement.record;
-			const message = `expected each item once, found version ${version} of "${id}" at positions ${other.position} and ${placement.position}`;
+	const seen = new Map<string, number>();
+	found.forEach(({ record: { id, version } }, at) => {
+		const identifier = itemIdentifier(id, version);
+		const other = seen.get(identifier);
+		if (other !== undefined) {
+			const message = `expected each item once, found version ${version} of "${id}" at positions ${other} and ${at + 1}`;
 			throw new ExportInputError('export-item-repeated', message);
 		}
-		seen.set(placement.identifier, placement);
-	}
+		seen.set(identifier, at + 1);
+	});
 }

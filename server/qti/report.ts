@@ -3,6 +3,7 @@ import type { ExportOptions } from './export-form.ts';
 import type { Placement } from './placement.ts';
 import type { PublishedSchema } from './validate/published.ts';
 import type { QtiVersion } from './versions.ts';
+import { listImages } from './write/images.ts';
 
 /** A schema the package was checked against, or one it could not be. */
 export interface SchemaCheck {
@@ -14,7 +15,7 @@ export interface SchemaCheck {
 /** What an export holds, how it was checked, and what a teacher must know before using it. */
 export interface ExportReport {
 	readonly as: QtiVersion;
-	/** Number of items. */
+	/** Number of items of the bank; a set counts once. */
 	readonly items: number;
 	/** Paths within the package, in the order they stand there. */
 	readonly files: readonly string[];
@@ -34,7 +35,7 @@ export function reportExport(
 	const label = options.as.replace('qti-', 'QTI ');
 	return {
 		as: options.as,
-		items: placements.length,
+		items: placements.at(-1)?.position ?? 0,
 		files,
 		validated: [
 			{ schema: `export profile ${label}: items, test, manifest`, checked: true },
@@ -50,36 +51,61 @@ function describeNotes(
 	placements: readonly Placement[],
 	options: ExportOptions,
 ): readonly string[] {
-	const kinds = new Set(placements.map(({ record }) => record.item.kind));
-	const notes: string[] = [];
-	if (kinds.has('gridded')) {
-		notes.push(
-			'Gridded items become numeric entry: placement in the grid is not enforced. Every spelling the grid allows (hyphen or minus sign, leading zeros) earns the points.',
-			'Blanks typed around a number are ignored here; a platform that keeps them scores the entry as wrong.',
-		);
-	}
-	if (kinds.has('multiple-choice')) notes.push('Multiple choice earns all points or none, as in the bank.');
+	const notes = [...describeKinds(placements)];
 	notes.push(
 		form
-			? 'Each item scores 0 or 1; its points are the weight in the test. A platform that ignores weights counts every item once.'
-			: 'Each item scores 0 or 1; points are not carried, because weights belong to a test.',
+			? 'Each item scores from 0 to 1; its points are the weight in the test. A platform that ignores weights counts every item once.'
+			: 'Each item scores from 0 to 1; points are not carried, because weights belong to a test.',
 	);
-	if (options.images === 'svg' && placements.some(hasFigure)) {
+	if (options.images === 'svg' && placements.some((placement) => listImages(placement, 'svg').length > 0)) {
 		notes.push('Figures are SVG: sharp at any size, but not every platform shows them. PNG is the default.');
 	}
 	notes.push('answer-map.csv holds keys: keep it apart from the package and confidential.');
 	return notes;
 }
 
-function describeWarnings(placements: readonly Placement[]): readonly string[] {
-	return placements
-		.filter(({ record }) => record.status !== 'approved')
-		.map(
-			({ record, title }) => `${title} ("${record.id}" version ${record.version}) is ${record.status}, not approved.`,
+/** What becomes of the kinds of items that are there. */
+function describeKinds(placements: readonly Placement[]): readonly string[] {
+	const holds = (test: (item: Placement['record']['item']) => boolean): boolean =>
+		placements.some(({ record }) => test(record.item));
+	const shares = holds(({ kind, ...item }) => 'credit' in item && item.credit === 'parts');
+	const notes: string[] = [];
+	if (holds(({ kind }) => kind === 'gridded')) {
+		notes.push(
+			'Gridded items become numeric entry: placement in the grid is not enforced. Every spelling the grid allows (hyphen or minus sign, leading zeros) earns the points.',
+			'Blanks typed around a number are ignored here; a platform that keeps them scores the entry as wrong.',
 		);
+	}
+	if (holds((item) => item.kind === 'multiple-choice' && item.credit !== 'parts')) {
+		notes.push('Multiple choice earns all points or none, as in the bank, where an item gives no credit in parts.');
+	}
+	if (shares) notes.push('Credit in parts is given by the same shares as in the bank, rounded after twelve places.');
+	if (holds(({ kind }) => kind === 'point')) {
+		notes.push(
+			placements.some(({ pointStyle }) => pointStyle === 'choice')
+				? 'Points on number lines become a choice among up to five lettered points: easier than marking any tick.'
+				: 'Points on number lines become areas to click on, one for each tick. Not every platform takes them; a choice among lettered points is the other way.',
+		);
+	}
+	if (holds(({ kind }) => kind === 'order')) {
+		notes.push('Orders begin as the entries stand: a platform may count an order nobody touched as an answer.');
+	}
+	if (holds(({ kind }) => kind === 'explanation')) {
+		notes.push(
+			'Explanations are scored by a person, who enters a number from 0 to 1; answer-map.csv gives it for each level of the rubric. The rubric is not in the package.',
+		);
+	}
+	if (placements.some(({ part }) => part !== undefined)) {
+		notes.push('Sets become one item a part, each with the shared material above it, kept together in the test.');
+	}
+	return notes;
 }
 
-function hasFigure({ record: { item } }: Placement): boolean {
-	const inOptions = item.kind !== 'gridded' && item.options.some(({ content }) => content.kind === 'figure');
-	return inOptions || item.stem.some(({ kind }) => kind === 'figure');
+function describeWarnings(placements: readonly Placement[]): readonly string[] {
+	return placements
+		.filter(({ record, part }) => record.status !== 'approved' && (part ?? 1) === 1)
+		.map(
+			({ record: { id, version, status }, position }) =>
+				`Item ${position} ("${id}" version ${version}) is ${status}, not approved.`,
+		);
 }

@@ -61,7 +61,7 @@ function sortFiles(
 	for (const [path, xml] of files) {
 		if (path === manifestPath) {
 			documents.push({ path, xml, schema: manifestSchema(version) });
-		} else if (path === testPath || /^items\/item-\d{3,6}\.xml$/.test(path)) {
+		} else if (path === testPath || /^items\/item-\d{3,6}(?:-part-[1-6])?\.xml$/.test(path)) {
 			documents.push({ path, xml, schema: version });
 		} else if (!isImage(path, xml)) {
 			strays.push(problemOf('package-stray-file', path, `expected a manifest, test, item or image, found ${path}`));
@@ -72,7 +72,12 @@ function sortFiles(
 
 /** Whether name and first bytes agree that this is a figure of an item. */
 function isImage(path: string, bytes: Buffer): boolean {
-	if (!/^items\/images\/item-\d{3,6}-(figure-\d{1,2}|option-[a-h])\.(png|svg)$/.test(path)) return false;
+	if (
+		!/^items\/images\/item-\d{3,6}(?:-part-[1-6])?-(?:figure-\d{1,2}|option-[a-h]|line|(?:left|right)-[1-8])\.(?:png|svg)$/.test(
+			path,
+		)
+	)
+		return false;
 	return path.endsWith('.png')
 		? bytes.subarray(0, 8).equals(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]))
 		: bytes.includes('<svg ');

@@ -9,6 +9,7 @@ import type { PublishedSchema } from '../validate/published.ts';
 import { validateDocument } from '../validate/validate-document.ts';
 import type { QtiVersion } from '../versions.ts';
 import { KeyTooWideError } from '../write/gridded.ts';
+import { FigureTooSmallError } from '../write/hotspots.ts';
 import type { ImageFormat } from '../write/images.ts';
 import { itemPath, writeItem } from '../write/item.ts';
 import { startsItemLine } from '../write/lines.ts';
@@ -80,6 +81,7 @@ function writingProblem(error: unknown, placement: Placement): DocumentProblem {
 	if (
 		error instanceof ItemKeyError ||
 		error instanceof KeyTooWideError ||
+		error instanceof FigureTooSmallError ||
 		error instanceof RichTextError ||
 		error instanceof ExpressionSyntaxError
 	) {

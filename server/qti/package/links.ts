@@ -36,7 +36,7 @@ export function checkLinks(content: PackageContent): readonly DocumentProblem[] 
 		problems.push(...checkIdentifier(path, facts.identifier, listed.get(path)));
 		for (const reference of facts.references) {
 			const href = path === testPath ? reference.href : `items/${reference.href}`;
-			const element = path === testPath ? 'assessmentItemRef' : 'img';
+			const element = path === testPath ? 'assessmentItemRef' : elementShowing(href);
 			if (!held.has(href)) {
 				problems.push(linkProblem('package-href-missing', path, element, `file ${href} in the package`, 'none'));
 				continue;
@@ -55,6 +55,11 @@ export function checkLinks(content: PackageContent): readonly DocumentProblem[] 
 		}
 	}
 	return problems;
+}
+
+/** A line to mark is an object, any other figure an img. */
+function elementShowing(href: string): 'object' | 'img' {
+	return /-line\.(?:png|svg)$/.test(href) ? 'object' : 'img';
 }
 
 function checkIdentifier(path: string, identifier: string, listed: string | undefined): readonly DocumentProblem[] {

@@ -1,8 +1,8 @@
 import type { MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { childrenOf, onlyChild, readTree, ScoringError } from './read-tree.ts';
-import { runRules } from './rules.ts';
+import { type RuleScope, runRules } from './rules.ts';
 import { getTemplate } from './templates.ts';
-import { readDeclaration, type Value } from './values.ts';
+import { type Declaration, parseMember, readDeclaration, type Value } from './values.ts';
 
 /** A response as a platform holds it: texts of the members, none for no response. */
 export type PlatformResponses = Readonly<Record<string, readonly string[]>>;
@@ -12,7 +12,9 @@ export type Outcomes = ReadonlyMap<string, Value>;
 
 /**
  * Scores an exported item as QTI defines it: declarations, response processing by template or by rules. Every response
- * variable must be answered, with an empty list for none. Throws {@link ScoringError} for what exports do not use.
+ * variable must be answered, with an empty list for none. An item without response processing is scored by a person: what
+ * that person entered stands beside the responses, under the outcome's identifier; without it the outcome keeps its default.
+ * Throws {@link ScoringError} for what exports do not use.
  */
 export function interpretItem(xml: string, responses: PlatformResponses): Outcomes {
 	return interpretItemTree(readTree(xml), responses);
@@ -32,8 +34,20 @@ export function interpretItemTree(root: MarkupElement, responses: PlatformRespon
 	}
 	for (const { identifier, initial } of outputs) values.set(identifier, initial);
 	const declarations = new Map([...inputs, ...outputs].map((each) => [each.identifier, each]));
-	const processing = onlyChild(root, 'responseProcessing');
-	const { template } = processing.attributes;
-	runRules(template === undefined ? childrenOf(processing) : getTemplate(template), { declarations, values });
+	if (childrenOf(root, 'responseProcessing').length === 0) enterScores(outputs, responses, values);
+	else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
 	return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+}
+
+function processResponse(processing: MarkupElement, scope: RuleScope): void {
+	const { template } = processing.attributes;
+	runRules(template === undefined ? childrenOf(processing) : getTemplate(template), scope);
+}
+
+function enterScores(outputs: readonly Declaration[], entered: PlatformResponses, values: Map<string, Value>): void {
+	for (const { identifier, cardinality, baseType } of outputs) {
+		const members = entered[identifier];
+		if (!members) continue;
+		values.set(identifier, { cardinality, baseType, members: members.map((text) => parseMember(text, baseType)) });
+	}
 }

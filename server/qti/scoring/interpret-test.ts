@@ -22,16 +22,21 @@ export function interpretTest(
 	if (root.name !== 'assessmentTest')
 		throw new ScoringError(root.name, `expected an assessmentTest, found <${root.name}>`);
 	const part = onlyChild(root, 'testPart');
-	const references = childrenOf(part, 'assessmentSection').flatMap((section) =>
-		childrenOf(section, 'assessmentItemRef'),
-	);
-	const items = references.map((reference) => interpretReference(reference, itemXmls, responses));
+	const items = referencesIn(part).map((reference) => interpretReference(reference, itemXmls, responses));
 	const outputs = childrenOf(root, 'outcomeDeclaration').map(readDeclaration);
 	const values = new Map<string, Value>(outputs.map(({ identifier, initial }) => [identifier, initial]));
 	const declarations = new Map(outputs.map((each) => [each.identifier, each]));
 	const testVariables = (node: MarkupElement): Value => gatherVariables(node, items);
 	runRules(childrenOf(onlyChild(root, 'outcomeProcessing')), { declarations, values, testVariables });
 	return values;
+}
+
+/** In order, those of sections within sections too. */
+function referencesIn(parent: MarkupElement): readonly MarkupElement[] {
+	return childrenOf(parent).flatMap((child) => {
+		if (child.name === 'assessmentItemRef') return [child];
+		return child.name === 'assessmentSection' ? referencesIn(child) : [];
+	});
 }
 
 function interpretReference(

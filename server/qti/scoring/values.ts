@@ -1,18 +1,24 @@
 import type { MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { childrenOf, ScoringError, textOf } from './read-tree.ts';
 
-/** A value as a platform holds it: NULL, or members of one base type in a single or multiple container. Strings as typed. */
+/** The containers that exports use. */
+export type Cardinality = 'single' | 'multiple' | 'ordered';
+
+/** The base types that exports use. */
+export type BaseType = 'identifier' | 'string' | 'integer' | 'float' | 'boolean' | 'directedPair';
+
+/** A value as a platform holds it: NULL, or members of one base type in a container. Strings as typed, pairs as two identifiers with a blank between. */
 export type Value = null | {
-	readonly cardinality: 'single' | 'multiple';
-	readonly baseType: 'identifier' | 'string' | 'integer' | 'float' | 'boolean';
+	readonly cardinality: Cardinality;
+	readonly baseType: BaseType;
 	readonly members: readonly (string | number | boolean)[];
 };
 
 /** A declared response or outcome variable. */
 export interface Declaration {
 	readonly identifier: string;
-	readonly cardinality: 'single' | 'multiple';
-	readonly baseType: 'identifier' | 'string' | 'integer' | 'float' | 'boolean';
+	readonly cardinality: Cardinality;
+	readonly baseType: BaseType;
 	readonly correct: Value;
 	readonly initial: Value;
 	readonly mapping: Mapping | undefined;
@@ -26,8 +32,8 @@ export interface Mapping {
 	readonly entries: readonly { readonly key: string; readonly value: number; readonly isCaseSensitive: boolean }[];
 }
 
-const cardinalities = ['single', 'multiple'] as const;
-const baseTypes = ['identifier', 'string', 'integer', 'float', 'boolean'] as const;
+const cardinalities = ['single', 'multiple', 'ordered'] as const;
+const baseTypes = ['identifier', 'string', 'integer', 'float', 'boolean', 'directedPair'] as const;
 
 /** A single number. */
 export function float(value: number): Value {
@@ -50,7 +56,10 @@ export function readDeclaration(node: MarkupElement): Declaration {
 	const baseType = baseTypes.find((known) => known === node.attributes.baseType);
 	if (!cardinality || !baseType) {
 		const found = `${node.attributes.cardinality} ${node.attributes.baseType}`;
-		throw new ScoringError(node.name, `expected single or multiple of a simple base type, found ${found}`);
+		throw new ScoringError(
+			node.name,
+			`expected single, multiple or ordered of a base type that exports use, found ${found}`,
+		);
 	}
 	const values = (name: string): Value => {
 		const [holder] = childrenOf(node, name);
@@ -74,10 +83,11 @@ export function readDeclaration(node: MarkupElement): Declaration {
 }
 
 /** One value from its text, by base type. */
-export function parseMember(text: string, baseType: Declaration['baseType']): string | number | boolean {
+export function parseMember(text: string, baseType: BaseType): string | number | boolean {
 	switch (baseType) {
 		case 'identifier':
 		case 'string':
+		case 'directedPair':
 			return text;
 		case 'integer':
 		case 'float':

@@ -10,7 +10,8 @@ import {
 import type { DocumentProblem } from '../export-errors.ts';
 import { getVersionFacts, instanceNamespace, manifestNamespace, type QtiVersion } from '../versions.ts';
 import type { PublishedSchema } from './published.ts';
-import { anyFaultOf, faultsOf, manifestRulesOf, type Rule, rulesOf } from './rules.ts';
+import type { Rule } from './rule.ts';
+import { anyFaultOf, faultsOf, manifestRulesOf, rulesOf } from './rules.ts';
 import { getProfileValidator, getPublishedValidator, type ProfileSchema, safeParsing } from './schema-set.ts';
 
 /** A document to check against the export profile. */
@@ -51,6 +52,9 @@ interface RuleSet {
 	readonly references: XmlXPath;
 	readonly dependencies: XmlXPath | undefined;
 }
+
+/** The attribute by which an element shows a picture. */
+const addressOf: Readonly<Record<string, string>> = { img: 'src', object: 'data' };
 
 const ruleSets = new Map<ProfileSchema, RuleSet>();
 
@@ -109,7 +113,12 @@ function inspectDocument(
 
 /** Most items show no image, and looking through their nodes costs more than looking through their text. */
 function mayRefer({ xml, schema }: CheckedDocument): boolean {
-	return schema.startsWith('manifest-') || includes(xml, '<img') || includes(xml, '<assessmentItemRef');
+	return (
+		schema.startsWith('manifest-') ||
+		includes(xml, '<img') ||
+		includes(xml, '<object') ||
+		includes(xml, '<assessmentItemRef')
+	);
 }
 
 function hasDoctype(xml: string | Uint8Array): boolean {
@@ -174,8 +183,8 @@ function readFacts(parsed: XmlDocument, set: RuleSet, hasReferences: boolean): D
 	return {
 		identifier: attributeOf(parsed.root, 'identifier'),
 		references: (hasReferences ? elementsOf(parsed.find(set.references)) : []).map((node) => ({
-			href: attributeOf(node, node.name === 'img' ? 'src' : 'href'),
-			identifier: node.name === 'img' ? '' : attributeOf(node, 'identifier'),
+			href: attributeOf(node, addressOf[node.name] ?? 'href'),
+			identifier: addressOf[node.name] === undefined ? attributeOf(node, 'identifier') : '',
 		})),
 		dependencies: set.dependencies
 			? elementsOf(parsed.find(set.dependencies)).map(
@@ -207,7 +216,7 @@ function getRuleSet(schema: ProfileSchema): RuleSet {
 	const rules = isManifest ? manifestRulesOf(version) : rulesOf(version);
 	const references = isManifest
 		? '/cp:manifest/cp:resources/cp:resource'
-		: '/q:assessmentItem/q:itemBody//q:img | /q:assessmentTest//q:assessmentItemRef';
+		: '/q:assessmentItem/q:itemBody//q:img | /q:assessmentItem/q:itemBody/q:hotspotInteraction/q:object | /q:assessmentTest//q:assessmentItemRef';
 	const set = {
 		rules: rules.map((rule) => ({ rule, xpath: XmlXPath.compile(faultsOf(rule), namespaces) })),
 		all: XmlXPath.compile(anyFaultOf(rules), namespaces),

@@ -4,7 +4,7 @@ import { printRichText } from '../../../item-bank/markup/rich-text.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { StemBlock, TableBlock } from '../../../item-bank/types.ts';
 import { stemImage } from './images.ts';
-import type { FigureWriter } from './interaction.ts';
+import type { FigureWriter, WritingDesk } from './interaction.ts';
 
 /** Text of one expression or statement as students read it, minus signs as U+2212. */
 export function writeMathematics(text: string): string {
@@ -27,6 +27,24 @@ export function writeBlocks(stem: readonly StemBlock[], writeFigure: FigureWrite
 				return writeTable(block);
 		}
 	});
+}
+
+/** A stem above an interaction that has a prompt. */
+export interface WrittenQuestion {
+	readonly above: readonly MarkupElement[];
+	/** The prompt, or nothing. */
+	readonly prompt: readonly MarkupElement[];
+}
+
+/**
+ * A stem that ends with a paragraph ends with its question: that paragraph becomes the prompt, which readers announce
+ * together with what there is to answer.
+ */
+export function writeQuestion({ stem, writeFigure }: WritingDesk): WrittenQuestion {
+	const last = stem.at(-1);
+	if (last?.kind !== 'paragraph') return { above: writeBlocks(stem, writeFigure), prompt: [] };
+	const prompt = element('prompt', {}, [printRichText(last.text)]);
+	return { above: writeBlocks(stem.slice(0, -1), writeFigure), prompt: [prompt] };
 }
 
 function writeTable(table: TableBlock): MarkupElement {

@@ -1,13 +1,12 @@
 import type { ChoiceItem } from '../../../item-bank/types.ts';
-import type { FigureWriter, WrittenInteraction } from './interaction.ts';
-import { writeChoiceBody, writeChoiceDeclaration } from './options.ts';
+import type { WritingDesk, WrittenInteraction } from './interaction.ts';
+import { declareResponse, identifyOptions, writeChoiceBody } from './options.ts';
 
 /** A choice item as choiceInteraction with one choice, scored by match_correct. */
-export function writeChoice(item: ChoiceItem, key: readonly string[], writeFigure: FigureWriter): WrittenInteraction {
-	const parts = { stem: item.stem, options: item.options, key };
+export function writeChoice(item: ChoiceItem, key: readonly string[], desk: WritingDesk): WrittenInteraction {
 	return {
-		declaration: writeChoiceDeclaration(parts, 'single'),
-		body: writeChoiceBody(parts, 1, writeFigure),
+		declaration: declareResponse('single', 'identifier', identifyOptions(item.options, key)),
+		body: writeChoiceBody(item.options, 1, desk),
 		template: 'match_correct',
 	};
 }

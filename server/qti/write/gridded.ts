@@ -3,7 +3,8 @@ import { acceptedEntries, readEntry } from '../../../item-bank/responses/entry.t
 import type { GriddedItem, GridProfile } from '../../../item-bank/types.ts';
 import { variables } from '../identifiers.ts';
 import { writeBlocks } from './blocks.ts';
-import type { FigureWriter, WrittenInteraction } from './interaction.ts';
+import type { WritingDesk, WrittenInteraction } from './interaction.ts';
+import { writeMapping } from './shares.ts';
 
 /** A key that no entry on the grid of its form can spell. */
 export class KeyTooWideError extends Error {
@@ -23,12 +24,10 @@ export function writeGridded(
 	item: GriddedItem,
 	value: number,
 	profile: GridProfile,
-	writeFigure: FigureWriter,
+	desk: WritingDesk,
 ): WrittenInteraction {
 	if (readEntry(String(value), profile).kind !== 'valid') throw new KeyTooWideError(value, profile);
-	const entries = acceptedEntries(value, profile).map((spelling) =>
-		element('mapEntry', { mapKey: spelling, mappedValue: '1', caseSensitive: 'false' }),
-	);
+	const entries = acceptedEntries(value, profile).map((spelling) => ({ key: spelling, value: '1' }));
 	const declaration = { identifier: variables.response, cardinality: 'single', baseType: 'string' };
 	const field = element('textEntryInteraction', {
 		responseIdentifier: variables.response,
@@ -37,10 +36,10 @@ export function writeGridded(
 	return {
 		declaration: element('responseDeclaration', declaration, [
 			element('correctResponse', {}, [element('value', {}, [String(value)])]),
-			element('mapping', { lowerBound: '0', upperBound: '1', defaultValue: '0' }, entries),
+			writeMapping(entries),
 		]),
 		body: [
-			...writeBlocks(item.stem, writeFigure),
+			...writeBlocks(desk.stem, desk.writeFigure),
 			element('p', {}, ['Answer: ', field, ...(item.unit === undefined ? [] : [` ${item.unit}`])]),
 		],
 		template: 'map_response',

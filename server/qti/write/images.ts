@@ -1,17 +1,26 @@
-import type { ExportableItem } from '../exportable.ts';
-import { optionIdentifier } from '../identifiers.ts';
+import { entryListsOf } from '../../../item-bank/items/entries.ts';
+import { entryIdentifier, optionIdentifier } from '../identifiers.ts';
+import type { Placement } from '../placement.ts';
 
 /** How figures are put into the package. */
 export type ImageFormat = 'png' | 'svg';
+
+/** Name of the line that a point is marked on. */
+export const lineImage = 'line';
 
 /** Name of the figure that is the nth of a stem, counted from 1. */
 export function stemImage(count: number): string {
 	return `figure-${count}`;
 }
 
-/** Name of the figure in the option at an index. */
+/** Name of the figure in the option or entry at an index. */
 export function optionImage(index: number): string {
 	return `option-${optionIdentifier(index).toLowerCase()}`;
+}
+
+/** Name of the figure in the entry at an index of one column of a match: left-2. */
+export function entryImage(side: 'left' | 'right', index: number): string {
+	return entryIdentifier(side, index).replace(/^./, `${side}-`);
 }
 
 /** Address of a figure as its item names it. */
@@ -20,11 +29,20 @@ export function imageReference(stem: string, name: string, format: ImageFormat):
 }
 
 /** Paths of all figures of an item within the package, in document order. */
-export function listImages(item: ExportableItem, stem: string, format: ImageFormat): readonly string[] {
-	const inStem = item.stem.filter(({ kind }) => kind === 'figure').map((_, index) => stemImage(index + 1));
-	const inOptions =
-		item.kind === 'gridded'
-			? []
-			: item.options.flatMap(({ content }, index) => (content.kind === 'figure' ? [optionImage(index)] : []));
-	return [...inStem, ...inOptions].map((name) => `items/${imageReference(stem, name, format)}`);
+export function listImages(
+	{ record: { item }, stimulus, stem }: Pick<Placement, 'record' | 'stimulus' | 'stem'>,
+	format: ImageFormat,
+): readonly string[] {
+	const shown = [...stimulus, ...item.stem].filter(({ kind }) => kind === 'figure');
+	const line = item.kind === 'point' ? [lineImage] : [];
+	const inEntries = entryListsOf(item).flatMap(({ path, entries }) =>
+		entries.flatMap(({ content }, index) => (content.kind === 'figure' ? [nameIn(path, index)] : [])),
+	);
+	const names = [...shown.map((_, index) => stemImage(index + 1)), ...line, ...inEntries];
+	return names.map((name) => `items/${imageReference(stem, name, format)}`);
+}
+
+function nameIn(path: string, index: number): string {
+	if (path === '/left' || path === '/right') return entryImage(path === '/left' ? 'left' : 'right', index);
+	return optionImage(index);
 }

@@ -1,7 +1,6 @@
 import type { FormRecord, ItemRecord, ItemStatus } from '../../../item-bank/items/record.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { Alignment } from '../../../item-bank/types.ts';
-import type { ExportableItem } from '../exportable.ts';
 import { packageIdentifier, testIdentifier } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
 import {
@@ -22,9 +21,11 @@ import { testPath } from './test.ts';
 export const manifestPath = 'imsmanifest.xml';
 
 /** What the manifest says of an item: no stem, no key. */
-export interface ListedItem extends Pick<Placement, 'identifier' | 'title' | 'points' | 'section'> {
+export interface ListedItem
+	extends Pick<Placement, 'identifier' | 'title' | 'points' | 'section' | 'position' | 'part'> {
 	readonly record: Pick<ItemRecord, 'id' | 'version' | 'status'>;
-	readonly kind: ExportableItem['kind'];
+	/** Name of the interaction that answers it. */
+	readonly interaction: string;
 	readonly alignments: readonly Alignment[];
 	/** Path within the package. */
 	readonly path: string;
@@ -34,26 +35,33 @@ export interface ListedItem extends Pick<Placement, 'identifier' | 'title' | 'po
 
 /** What the manifest needs of an item at its place. */
 export function listItem(placement: Placement, format: ImageFormat): ListedItem {
-	const { identifier, title, points, section, stem } = placement;
+	const { identifier, title, points, section, position, part, pointStyle } = placement;
 	const { id, version, status, item } = placement.record;
 	return {
 		identifier,
 		title,
 		points,
 		section,
+		position,
+		part,
 		record: { id, version, status },
-		kind: item.kind,
+		interaction: item.kind === 'point' && pointStyle === 'choice' ? 'choiceInteraction' : interactions[item.kind],
 		alignments: item.alignments,
 		path: itemPath(placement),
-		images: listImages(item, stem, format),
+		images: listImages(placement, format),
 	};
 }
 
 const itemStates: Readonly<Record<ItemStatus, string>> = { draft: 'draft', approved: 'final', retired: 'unavailable' };
-const interactions: Readonly<Record<ExportableItem['kind'], string>> = {
+const interactions: Readonly<Record<Placement['record']['item']['kind'], string>> = {
 	choice: 'choiceInteraction',
 	'multiple-choice': 'choiceInteraction',
 	gridded: 'textEntryInteraction',
+	point: 'hotspotInteraction',
+	order: 'orderInteraction',
+	match: 'matchInteraction',
+	'inline-choice': 'inlineChoiceInteraction',
+	explanation: 'extendedTextInteraction',
 };
 
 /**
@@ -101,7 +109,7 @@ export function writeItemResources(item: ListedItem, version: QtiVersion): reado
 			element('qtimd:itemTemplate', {}, ['false']),
 			element('qtimd:timeDependent', {}, ['false']),
 			element('qtimd:composite', {}, ['false']),
-			element('qtimd:interactionType', {}, [interactions[item.kind]]),
+			element('qtimd:interactionType', {}, [item.interaction]),
 			element('qtimd:feedbackType', {}, ['none']),
 			element('qtimd:solutionAvailable', {}, ['false']),
 		]),

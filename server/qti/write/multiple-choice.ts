@@ -1,20 +1,34 @@
 import type { MultipleChoiceItem } from '../../../item-bank/types.ts';
-import type { FigureWriter, WrittenInteraction } from './interaction.ts';
-import { writeChoiceBody, writeChoiceDeclaration } from './options.ts';
+import { optionIdentifier } from '../identifiers.ts';
+import type { WritingDesk, WrittenInteraction } from './interaction.ts';
+import { declareResponse, identifyOptions, writeChoiceBody } from './options.ts';
+import { writeMapping, writeShare } from './shares.ts';
 
 /**
  * A multiple-choice item as choiceInteraction without a limit (maxChoices 0), because a limit would tell how many options
- * are right. match_correct compares whole sets, which is all points or none.
+ * are right. match_correct compares whole sets, which is all points or none; with credit in parts every right option adds a
+ * share and every wrong one takes it away, never below 0.
  */
 export function writeMultipleChoice(
 	item: MultipleChoiceItem,
 	key: readonly string[],
-	writeFigure: FigureWriter,
+	desk: WritingDesk,
 ): WrittenInteraction {
-	const parts = { stem: item.stem, options: item.options, key };
+	const right = identifyOptions(item.options, key);
+	const body = writeChoiceBody(item.options, 0, desk);
+	if (item.credit !== 'parts') {
+		return { declaration: declareResponse('multiple', 'identifier', right), body, template: 'match_correct' };
+	}
+	const share = writeShare(key.length);
+	const mapping = writeMapping(
+		item.options.map(({ id }, index) => ({
+			key: optionIdentifier(index),
+			value: key.includes(id) ? share : `-${share}`,
+		})),
+	);
 	return {
-		declaration: writeChoiceDeclaration(parts, 'multiple'),
-		body: writeChoiceBody(parts, 0, writeFigure),
-		template: 'match_correct',
+		declaration: declareResponse('multiple', 'identifier', right, [mapping]),
+		body,
+		template: 'map_response',
 	};
 }

@@ -15,7 +15,8 @@ export const testPath = 'test.xml';
  */
 export function writeTest(form: FormRecord, items: readonly ListedItem[], version: QtiVersion): MarkupElement {
 	const facts = getVersionFacts(version);
-	const total = items.reduce((sum, { points }) => sum + points, 0);
+	// Points shared out among the parts of a set may have no end; together they are whole again.
+	const total = Math.round(items.reduce((sum, { points }) => sum + points, 0));
 	const attributes = {
 		xmlns: facts.namespace,
 		'xmlns:xsi': instanceNamespace,
@@ -28,7 +29,7 @@ export function writeTest(form: FormRecord, items: readonly ListedItem[], versio
 		const placed = items.filter((item) => item.section === index);
 		if (placed.length === 0) return [];
 		const sectionAttributes = { identifier: `section-${index + 1}`, title: section.title, visible: 'true' };
-		return [element('assessmentSection', sectionAttributes, placed.map(writeReference))];
+		return [element('assessmentSection', sectionAttributes, writePlaced(placed))];
 	});
 	return element('assessmentTest', attributes, [
 		writeFloat(variables.score, '0'),
@@ -53,6 +54,22 @@ export function writeTest(form: FormRecord, items: readonly ListedItem[], versio
 			]),
 		]),
 	]);
+}
+
+/** Items in order; the parts of a set stay together in a section of their own, which students do not see. */
+function writePlaced(placed: readonly ListedItem[]): readonly MarkupElement[] {
+	return placed.flatMap((item) => {
+		if (item.part === undefined) return [writeReference(item)];
+		if (item.part > 1) return [];
+		const attributes = {
+			identifier: `set-${item.position}`,
+			title: `Item ${item.position}`,
+			visible: 'false',
+			keepTogether: 'true',
+		};
+		const parts = placed.filter(({ position }) => position === item.position);
+		return [element('assessmentSection', attributes, parts.map(writeReference))];
+	});
 }
 
 function writeReference({ identifier, path, points }: ListedItem): MarkupElement {

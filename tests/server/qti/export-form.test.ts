@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import { ExportCancelledError, ExportInputError, ExportRefusedError } from '../../../server/qti/export-errors.ts';
 import { exportForm, exportItems } from '../../../server/qti/export-form.ts';
@@ -8,6 +8,7 @@ import { validatePackage } from '../../../server/qti/validate-package.ts';
 import { qtiVersions } from '../../../server/qti/versions.ts';
 import { randomForm, randomItems } from './random-items.ts';
 import { sampleForm, sampleItems } from './sample-form.ts';
+import { sampleKinds, sampleKindsForm } from './sample-kinds.ts';
 import { fileOf, unpack } from './unpacked.ts';
 
 afterAll(closeValidation);
@@ -173,25 +174,89 @@ test.each(['plain-sign-first', 'left-sign-first'])(
 	},
 );
 
-test('items of other kinds, and credit in parts, are refused by name, all at once', async () => {
-	const items = sampleItems.map((record): ItemRecord => {
-		const { item } = record;
-		if (item.kind === 'multiple-choice') return { ...record, item: { ...item, credit: 'parts' } };
-		if (item.kind !== 'gridded') return record;
-		const { name, given, stem, points, dok, alignments } = item;
-		const rubric = [{ points: 1, descriptor: 'Says why.' }];
-		return {
-			...record,
-			item: { kind: 'explanation', name, given, answerIn: 'words', stem, lines: 3, rubric, points, dok, alignments },
-		};
+describe('a form of every kind', () => {
+	const every = { form: sampleKindsForm, items: sampleKinds };
+
+	test.each(qtiVersions)('leaves as a %s package that is found valid again, pictures as PNG', async (as) => {
+		const { bytes, report } = await exportForm(every, { as, images: 'png' });
+		expect(report.items).toBe(8);
+		expect(report.files.slice(0, 11)).toEqual([
+			'imsmanifest.xml',
+			'test.xml',
+			...[1, 2, 3, 4, 5, 6, 7].map((position) => `items/item-00${position}.xml`),
+			'items/item-008-part-1.xml',
+			'items/item-008-part-2.xml',
+		]);
+		expect(report.files.slice(11)).toEqual([
+			'items/images/item-001-line.png',
+			'items/images/item-003-left-1.png',
+			'items/images/item-003-left-2.png',
+			'items/images/item-008-part-1-figure-1.png',
+			'items/images/item-008-part-2-figure-1.png',
+			'items/images/item-008-part-2-line.png',
+		]);
+		expect(await validatePackage(bytes)).toEqual([]);
 	});
-	const error = await exportForm({ form: sampleForm, items }, plain).catch((thrown: unknown) => thrown);
-	expect(error).toMatchObject({
-		code: 'export-invalid',
-		problems: [
-			{ code: 'export-credit-unsupported', item: 'lift-lines', file: 'items/item-002.xml' },
-			{ code: 'export-kind-unsupported', item: 'cold-storage-counters', file: 'items/item-003.xml' },
-		],
+
+	test('says what becomes of each kind, and warns of a draft once', async () => {
+		const { report } = await exportForm(every, plain);
+		const notes = report.notes.join(' ');
+		for (const part of ['areas to click on', 'order nobody touched', 'Credit in parts', 'kept together in the test']) {
+			expect(notes).toContain(part);
+		}
+		expect(notes).toContain('scored by a person');
+		expect(notes).not.toContain('all points or none');
+		expect(report.warnings).toEqual(['Item 7 ("garden-fund-why" version 1) is draft, not approved.']);
+		const set = sampleKinds.map((record) =>
+			record.item.kind === 'set' ? { ...record, status: 'retired' as const } : record,
+		);
+		const retired = await exportForm({ form: sampleKindsForm, items: set }, plain);
+		expect(retired.report.warnings.slice(1)).toEqual(['Item 8 ("warehouse-set" version 4) is retired, not approved.']);
+	});
+
+	test('tells neither names of items, nor rubrics, nor ids of the bank to who reads its items', async () => {
+		const records = [...sampleKinds, ...randomItems(200, 66)];
+		const { bytes } = await exportItems(records, { as: 'qti-2.2', images: 'svg' });
+		for (const [path, text] of unpack(bytes)) {
+			if (!path.startsWith('items/')) continue;
+			expect(text).not.toMatch(/Level \d: secret|Says that adding|Compares|random-66|warehouse-set|Random /);
+		}
+	});
+
+	test('keeps the parts of sets together, each part once', async () => {
+		const files = unpack((await exportForm(every, plain)).bytes);
+		const test = fileOf(files, 'test.xml');
+		const set = /<assessmentSection identifier="set-8"[^>]*>([\s\S]*?)<\/assessmentSection>/.exec(test)?.[1] ?? '';
+		expect([...set.matchAll(/href="([^"]+)"/g)].map(([, href]) => href)).toEqual([
+			'items/item-008-part-1.xml',
+			'items/item-008-part-2.xml',
+		]);
+		expect(test.match(/item-008-part/g)?.length).toBe(2);
+	});
+
+	test('an item worth more than ten points keeps its weight', async () => {
+		const items = sampleItems.map((record) =>
+			record.item.kind === 'multiple-choice' ? { ...record, item: { ...record.item, points: 20 } } : record,
+		);
+		const { bytes } = await exportForm({ form: sampleForm, items }, plain);
+		expect(fileOf(unpack(bytes), 'test.xml')).toContain('value="20"');
+	});
+
+	test('points that parts share without an end add up to whole ones', async () => {
+		const [set] = sampleKinds.filter(({ item }) => item.kind === 'set');
+		if (set?.item.kind !== 'set') throw new Error('no set');
+		const parts = [1, 1, 1].flatMap((points) => (set.item.kind === 'set' ? [{ ...set.item.parts[0], points }] : []));
+		const three = { ...set, item: { ...set.item, parts: parts as typeof set.item.parts } };
+		const form = {
+			...sampleKindsForm,
+			form: {
+				...sampleKindsForm.form,
+				sections: [{ title: 'One', items: [{ item: set.id, version: set.version, points: 2 }] }],
+			},
+		};
+		const { bytes } = await exportForm({ form, items: [three] }, { ...plain, images: 'svg' });
+		expect(fileOf(unpack(bytes), 'test.xml')).toContain('<value>2</value>');
+		expect(await validatePackage(bytes)).toEqual([]);
 	});
 });
 

@@ -8,8 +8,9 @@ import { schemaOf } from './fixtures.ts';
 interface Mutant {
 	readonly name: string;
 	readonly file: string;
-	/** Text replaced where it first stands; or, cut away, all from the first text to the end of the second. */
+	/** Text replaced where it first stands, or everywhere; or, cut away, all from the first text to the end of the second. */
 	readonly from?: string;
+	readonly all?: boolean;
 	readonly cut?: readonly [string, string];
 	readonly to?: string;
 	readonly code: string;
@@ -19,11 +20,23 @@ interface Mutant {
 	readonly versions?: readonly QtiVersion[];
 }
 
-const mutants: readonly Mutant[] = JSON.parse(
-	readFileSync(new URL('../../fixtures/qti/reject/mutants.json', import.meta.url), 'utf8'),
-);
+const fixtures = new URL('../../fixtures/qti/', import.meta.url);
 
-function mutate(xml: string, { from, cut, to = '' }: Mutant): string {
+function readMutants(file: string): readonly Mutant[] {
+	return JSON.parse(readFileSync(new URL(`reject/${file}`, fixtures), 'utf8'));
+}
+
+/** By the folder of the valid documents that they are made of. */
+const lists = [
+	{ place: '', mutants: readMutants('mutants.json') },
+	{ place: 'kinds-', mutants: readMutants('kinds.json') },
+] as const;
+
+function mutate(xml: string, { from, cut, all, to = '' }: Mutant): string {
+	if (all && from !== undefined) {
+		if (!xml.includes(from)) throw new Error(`nothing to change: ${from}`);
+		return xml.replaceAll(from, to);
+	}
 	const [opening, closing] = cut ?? [from ?? '', from ?? ''];
 	const start = xml.indexOf(opening);
 	const end = cut ? xml.indexOf(closing, start) : start;
@@ -31,16 +44,25 @@ function mutate(xml: string, { from, cut, to = '' }: Mutant): string {
 	return xml.slice(0, start) + to + xml.slice(end + closing.length);
 }
 
-test('there are at least fifty mutants, each with a name of its own', () => {
-	expect(new Set(mutants.map(({ name }) => name)).size).toBe(mutants.length);
-	expect(mutants.length).toBeGreaterThanOrEqual(50);
+test('there are at least fifty mutants of the sample form and twenty of further kinds, each with a name of its own', () => {
+	const names = lists.flatMap(({ mutants }) => mutants.map(({ name }) => name));
+	expect(new Set(names).size).toBe(names.length);
+	expect(lists[0].mutants.length).toBeGreaterThanOrEqual(50);
+	expect(lists[1].mutants.length).toBeGreaterThanOrEqual(20);
 });
 
 describe.each(qtiVersions)('the profile of %s refuses', (version) => {
-	const known = mutants.filter(({ versions }) => versions?.includes(version) ?? true);
-	test.each(known)('$name', (mutant) => {
-		const file = new URL(`../../fixtures/qti/accept/${version}/${mutant.file}`, import.meta.url);
-		const xml = mutate(readFileSync(file, 'utf8'), mutant);
+	const known = lists.flatMap(({ place, mutants }) =>
+		mutants
+			.filter(({ versions }) => versions?.includes(version) ?? true)
+			.map((mutant) => ({ name: mutant.name, place, mutant })),
+	);
+	test.each(known)('$name', ({ place, mutant }) => {
+		const file = new URL(`accept/${place}${version}/${mutant.file}`, fixtures);
+		const xml = mutate(readFileSync(file, 'utf8'), mutant).replace(
+			'/VERSION/',
+			`/${version.replace('qti-2.', 'qti_v2p')}/`,
+		);
 		const { problems } = validateDocument({ path: mutant.file, xml, schema: schemaOf(mutant.file, version) });
 		const [first] = problems;
 		expect({ code: first?.code, element: first?.element }).toEqual({ code: mutant.code, element: mutant.element });

@@ -6,6 +6,7 @@ import { joinSegments, packFiles } from '../../../server/qti/package/write-zip.t
 import { closeValidation } from '../../../server/qti/validate/pool.ts';
 import { validatePackage } from '../../../server/qti/validate-package.ts';
 import { sampleForm, sampleItems } from './sample-form.ts';
+import { sampleKinds, sampleKindsForm } from './sample-kinds.ts';
 
 let files: Record<string, Uint8Array>;
 
@@ -38,6 +39,18 @@ describe('what documents say of each other', () => {
 			'package-file-missing',
 			'package-href-missing',
 		]);
+	});
+
+	test('a missing line to mark, and a missing part of a set, are found in the same way', async () => {
+		const form = { form: sampleKindsForm, items: sampleKinds };
+		const kinds = unzipSync((await exportForm(form, { as: 'qti-2.1', images: 'png' })).bytes);
+		for (const path of ['items/images/item-001-line.png', 'items/item-008-part-2.xml']) {
+			const { [path]: _, ...held } = kinds;
+			const problems = await validatePackage(zipSync(held));
+			const element = path.endsWith('png') ? 'object' : 'assessmentItemRef';
+			expect(problems.map(({ code }) => code)).toEqual(['package-file-missing', 'package-href-missing']);
+			expect(problems[1]?.element).toBe(element);
+		}
 	});
 
 	test('a missing item is found in the manifest and in the test', async () => {

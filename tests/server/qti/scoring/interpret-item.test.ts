@@ -48,6 +48,48 @@ describe('map_response', () => {
 	});
 });
 
+describe('further kinds, by the definition of their templates', () => {
+	const kinds = new URL('../../../fixtures/qti/accept/kinds-qti-2.2/', import.meta.url);
+	const sample = (name: string): string => readFileSync(new URL(`items/item-${name}.xml`, kinds), 'utf8');
+
+	test('an order counts as a whole', () => {
+		const order = sample('002');
+		expect(scoreOf(order, 'B', 'A', 'C')).toBe(1);
+		for (const held of [['A', 'B', 'C'], ['B', 'A'], ['B', 'A', 'C', 'C'], []]) expect(scoreOf(order, ...held)).toBe(0);
+	});
+
+	test('pairs have a direction and no order among themselves', () => {
+		const match = sample('003');
+		expect([scoreOf(match, 'L2 R1', 'L1 R3'), scoreOf(match, 'L1 R3')]).toEqual([1, 0]);
+		expect(scoreOf(match, 'R1 L2', 'R3 L1')).toBe(0);
+	});
+
+	test('each right pair earns its share, a wrong one costs nothing, and all make exactly 1', () => {
+		const match = sample('004');
+		expect(scoreOf(match, 'L1 R3', 'L2 R2', 'L3 R1')).toBe(1);
+		expect(scoreOf(match, 'L1 R3', 'L2 R4')).toBeCloseTo(1 / 3, 10);
+		expect(scoreOf(match, 'L2 R4')).toBe(0);
+	});
+
+	test('wrong options take shares away, down to nothing', () => {
+		const shared = sample('006');
+		expect(scoreOf(shared, 'A', 'B', 'D')).toBe(1);
+		expect(scoreOf(shared, 'A', 'B', 'C', 'D')).toBeCloseTo(2 / 3, 10);
+		expect([scoreOf(shared, 'A', 'C'), scoreOf(shared, 'C')]).toEqual([0, 0]);
+	});
+
+	test('an explanation scores what a person enters, and until then its default', () => {
+		const explanation = sample('007');
+		expect(scoreOf(explanation, 'Because.')).toBe(0);
+		const outcomes = interpretItem(explanation, { RESPONSE: ['Because.'], SCORE: ['0.5'] });
+		expect(outcomes.get('SCORE')?.members).toEqual([0.5]);
+	});
+
+	test('what a person enters changes nothing where the file scores', () => {
+		expect(interpretItem(choice, { RESPONSE: ['B'], SCORE: ['1'] }).get('SCORE')?.members).toEqual([0]);
+	});
+});
+
 test('rules written out score as their template does', () => {
 	const rules = `<responseProcessing><responseCondition><responseIf><match><variable identifier="RESPONSE"/><correct identifier="RESPONSE"/></match>
 		<setOutcomeValue identifier="SCORE"><baseValue baseType="float">1</baseValue></setOutcomeValue></responseIf>
@@ -70,7 +112,7 @@ describe('anything it does not understand is refused by name', () => {
 		[
 			'a cardinality',
 			/cardinality="single" baseType="identifier"/,
-			'cardinality="ordered" baseType="identifier"',
+			'cardinality="record" baseType="identifier"',
 			'responseDeclaration',
 		],
 		['a base type', /baseType="identifier"/, 'baseType="point"', 'responseDeclaration'],

@@ -1,4 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import type { FormRecord, ItemRecord } from '../../../../item-bank/items/record.ts';
+import type { Score } from '../../../../item-bank/items/score.ts';
 import { exportForm } from '../../../../server/qti/export-form.ts';
 import { placeForm, placeItems } from '../../../../server/qti/placement.ts';
 import { interpretItem, interpretItemTree } from '../../../../server/qti/scoring/interpret-item.ts';
@@ -6,58 +8,120 @@ import { interpretTest } from '../../../../server/qti/scoring/interpret-test.ts'
 import { readTree } from '../../../../server/qti/scoring/read-tree.ts';
 import type { QtiVersion } from '../../../../server/qti/versions.ts';
 import { writeItem } from '../../../../server/qti/write/item.ts';
-import { writeXml } from '../../../../server/xml.ts';
+import { writeShapedXml } from '../../../../server/qti/write/shaped-xml.ts';
 import { pairResponses } from '../platform-responses.ts';
 import { drawFrom } from '../random-draw.ts';
-import { randomForm, randomItems } from '../random-items.ts';
+import { itemKinds, randomForm, randomItems } from '../random-items.ts';
 import { fileOf, unpack } from '../unpacked.ts';
 
 const versions: readonly QtiVersion[] = ['qti-2.1', 'qti-2.2'];
 
-test.each(versions)('%s items score as the bank does on every subset of options and every spelling', (version) => {
-	const states = new Map<string, number>();
-	for (const placement of placeItems(randomItems(300, 41))) {
-		const tree = readTree(writeXml(writeItem(placement, version, 'svg').root));
-		for (const { held, score } of pairResponses(placement)) {
-			const outcomes = interpretItemTree(tree, { RESPONSE: held });
-			const earned = Number(outcomes.get('SCORE')?.members[0]) * placement.points;
-			const found = { id: placement.record.id, held, earned, maximum: outcomes.get('MAXSCORE')?.members };
-			expect(found).toEqual({ id: placement.record.id, held, earned: score.points, maximum: [1] });
-			states.set(score.state, (states.get(score.state) ?? 0) + 1);
+/** Shares without an end are rounded after twelve places; everything else is exact. */
+function isEarned(earned: number, { state, points }: Score): boolean {
+	return state === 'partly' ? Math.abs(earned - points) < 1e-9 : earned === points;
+}
+
+describe.each(versions)('%s', (version) => {
+	test.each(['hotspot', 'choice'] as const)(
+		'items score as the bank does on every subset, spelling, tick, order and matching; points as %s',
+		(pointStyle) => {
+			const states = new Map<string, number>();
+			const kinds = new Set<string>();
+			for (const placement of placeItems(randomItems(300, 41), pointStyle)) {
+				const tree = readTree(writeShapedXml(writeItem(placement, version, 'svg').root));
+				const { item, id } = placement.record;
+				kinds.add(item.kind);
+				for (const { held, score } of pairResponses(placement)) {
+					const outcomes = interpretItemTree(tree, held);
+					const earned = Number(outcomes.get('SCORE')?.members[0]) * placement.points;
+					if (!isEarned(earned, score)) expect({ id, held, earned }).toEqual({ id, held, earned: score.points });
+					if (outcomes.get('MAXSCORE')?.members[0] !== 1) expect(outcomes.get('MAXSCORE')).toBe(1);
+					const state = `${score.state} ${item.kind}`;
+					states.set(state, (states.get(state) ?? 0) + 1);
+				}
+			}
+			expect(kinds).toEqual(new Set(itemKinds.filter((kind) => kind !== 'set')));
+			for (const kind of kinds) {
+				for (const state of kind === 'explanation' ? ['correct', 'unrated'] : ['correct', 'incorrect', 'omitted']) {
+					expect(states.get(`${state} ${kind}`), `${state} ${kind}`).toBeGreaterThan(15);
+				}
+			}
+			for (const kind of ['multiple-choice', 'match', 'explanation']) {
+				expect(states.get(`partly ${kind}`), kind).toBeGreaterThan(20);
+			}
+		},
+	);
+
+	test('every kind by itself scores as the bank does', () => {
+		for (const kind of itemKinds) {
+			for (const placement of placeItems(randomItems(40, 43, kind))) {
+				const tree = readTree(writeShapedXml(writeItem(placement, version, 'png').root));
+				for (const { held, score } of pairResponses(placement)) {
+					const earned = Number(interpretItemTree(tree, held).get('SCORE')?.members[0]) * placement.points;
+					if (!isEarned(earned, score)) expect({ kind, held, earned }).toEqual({ kind, held, earned: score.points });
+				}
+			}
 		}
-	}
-	expect(new Set(states.keys())).toEqual(new Set(['correct', 'incorrect', 'omitted', 'invalid']));
-	expect(states.get('correct')).toBeGreaterThan(600);
+	});
+
+	test('whole tests add up to the points of the form, sets among them', async () => {
+		const items = randomItems(60, 42);
+		const form = randomForm(items, 42);
+		const { bytes } = await exportForm({ form, items }, { as: version, images: 'svg' });
+		const files = unpack(bytes);
+		const documents = new Map([...files].filter(([path]) => path.endsWith('.xml')));
+		const placements = placeForm(form, items);
+		expect(placements.filter(({ part }) => part !== undefined).length).toBeGreaterThan(8);
+		const paired = placements.map((placement) => ({ placement, responses: pairResponses(placement) }));
+		const possible = pointsPossible(form, items);
+		const draw = drawFrom(42);
+		for (let student = 0; student < 25; student += 1) {
+			const chosen = paired.map(({ placement, responses }) => {
+				const right = responses.filter((response) => response.score.state === 'correct');
+				return { placement, response: draw.pick(draw.chance(student / 25) ? right : responses) };
+			});
+			const held = new Map(chosen.map(({ placement, response }) => [placement.identifier, response.held]));
+			const outcomes = interpretTest(fileOf(files, 'test.xml'), documents, held);
+			// Added up item by item, a set by the share of its own points that its parts earned.
+			const earned = items.reduce((sum, { id }) => {
+				const scores = chosen
+					.filter(({ placement }) => placement.record.id === id)
+					.map(({ response }) => response.score);
+				const total = (of: 'points' | 'maximum'): number => scores.reduce((so, score) => so + score[of], 0);
+				return sum + (total('points') / total('maximum')) * (possible.get(id) ?? 0);
+			}, 0);
+			expect(Number(outcomes.get('SCORE')?.members[0])).toBeCloseTo(earned, 8);
+			expect(outcomes.get('MAXSCORE')?.members).toEqual([[...possible.values()].reduce((sum, each) => sum + each, 0)]);
+		}
+	});
 });
 
-test.each(versions)('whole %s tests add up to the points of the form', async (version) => {
-	const items = randomItems(40, 42);
-	const form = randomForm(items, 42);
-	const { bytes } = await exportForm({ form, items }, { as: version, images: 'svg' });
-	const files = unpack(bytes);
-	const documents = new Map([...files].filter(([path]) => path.endsWith('.xml')));
-	const placements = placeForm(form, items);
-	const paired = placements.map((placement) => ({ placement, responses: pairResponses(placement) }));
-	const draw = drawFrom(42);
-	for (let student = 0; student < 25; student += 1) {
-		const chosen = paired.map(({ placement, responses }) => {
-			const right = responses.filter((response) => response.score.state === 'correct');
-			return { placement, response: draw.pick(draw.chance(student / 25) ? right : responses) };
-		});
-		const held = new Map(chosen.map(({ placement, response }) => [placement.identifier, { RESPONSE: response.held }]));
-		const outcomes = interpretTest(fileOf(files, 'test.xml'), documents, held);
-		const earned = chosen.reduce(
-			(sum, { placement, response }) => sum + (response.score.points / response.score.maximum) * placement.points,
-			0,
-		);
-		expect(outcomes.get('SCORE')?.members).toEqual([earned]);
-		expect(outcomes.get('MAXSCORE')?.members).toEqual([placements.reduce((sum, { points }) => sum + points, 0)]);
+/** What each item of a form is worth: the form's points, or the item's. */
+function pointsPossible(form: FormRecord, items: readonly ItemRecord[]): ReadonlyMap<string, number> {
+	const own = new Map(items.map(({ id, item }) => [id, item.points]));
+	const entries = form.form.sections.flatMap((section) => section.items);
+	return new Map(entries.map(({ item, points }) => [item, points ?? own.get(item) ?? 0]));
+}
+
+test('the score of a set in the bank is the sum of its parts on the platform', () => {
+	for (const record of randomItems(40, 44, 'set')) {
+		const parts = placeItems([record]).map((placement) => ({
+			placement,
+			tree: readTree(writeShapedXml(writeItem(placement, 'qti-2.2', 'svg').root)),
+			right: pairResponses(placement).filter(({ score }) => score.state === 'correct'),
+		}));
+		const earned = parts.reduce((sum, { placement, tree, right }) => {
+			const [response] = right;
+			if (!response) throw new Error('a part that nothing answers');
+			return sum + Number(interpretItemTree(tree, response.held).get('SCORE')?.members[0]) * placement.points;
+		}, 0);
+		expect(earned).toBe(record.item.points);
 	}
 });
 
 test('no response to an exported item earns nothing', () => {
-	for (const placement of placeItems(randomItems(20, 5))) {
-		const xml = writeXml(writeItem(placement, 'qti-2.2', 'svg').root);
+	for (const placement of placeItems(randomItems(60, 5))) {
+		const xml = writeShapedXml(writeItem(placement, 'qti-2.2', 'svg').root);
 		expect(interpretItem(xml, { RESPONSE: [] }).get('SCORE')?.members).toEqual([0]);
 	}
 });
