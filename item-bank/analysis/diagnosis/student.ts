@@ -78,6 +78,16 @@ export function diagnoseStudents(table: ScoreTable, patterns: readonly ItemPatte
 	});
 }
 
+/**
+ * Whether items can show a pattern often enough for a repeated finding: three or more of them, and together 100 times
+ * likelier under the pattern when every answer follows it. Where not, the form cannot say anything about the pattern.
+ */
+export function canRepeat(patterns: readonly ItemPatterns[], id: PatternId): boolean {
+	const shown = patterns.filter(({ visible }) => visible.includes(id));
+	const ratio = shown.reduce((sum, { chance }) => sum + Math.log((1 - slipRate) / chance), 0);
+	return shown.length >= 3 && ratio >= asked.repeated;
+}
+
 interface SeenAnswer {
 	readonly place: number;
 	readonly visible: readonly PatternId[];
