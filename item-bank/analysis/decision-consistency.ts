@@ -2,6 +2,7 @@ import { type Finding, found, refuse } from './finding.ts';
 import { logBeta, logChoose } from './numbers/beta.ts';
 import { measureReliability } from './reliability.ts';
 import type { ScoreTable } from './score-table.ts';
+import { isRightOrWrong } from './select-students.ts';
 import { findTotals } from './totals.ts';
 
 /** How often the same students would fall on the same side of a cut on another form alike. */
@@ -44,9 +45,7 @@ export function measureConsistency(
 	if (!(cut > 0 && cut <= maximum)) {
 		return refuse('not-applicable', `expected a cut above 0 and up to ${maximum} points, found ${cut}`);
 	}
-	const isOnePoint = table.columns.every(
-		({ item, points }) => item.maximum === 1 && points.every((earned) => earned === 0 || earned === 1),
-	);
+	const isOnePoint = table.columns.every((column) => column.item.maximum === 1 && isRightOrWrong(column));
 	if (!isOnePoint && method !== 'effective-length') {
 		return refuse('not-right-or-wrong', `expected items of one point for the method ${method}`);
 	}

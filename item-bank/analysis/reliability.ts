@@ -3,6 +3,7 @@ import { type Interval, usualConfidence } from './intervals.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import { fQuantile } from './numbers/beta.ts';
 import type { ScoreTable } from './score-table.ts';
+import { isRightOrWrong } from './select-students.ts';
 import { findTotals } from './totals.ts';
 
 /** How consistently the items of a form measure one thing. */
@@ -49,9 +50,7 @@ export function measureReliability(table: ScoreTable, confidence: number = usual
 	});
 	return found({
 		alpha,
-		isKr20: table.columns.every(({ item, points }) =>
-			points.every((earned) => earned === 0 || earned === item.maximum),
-		),
+		isKr20: table.columns.every(isRightOrWrong),
 		interval: {
 			low: 1 - (1 - alpha) * fQuantile((1 + confidence) / 2, ...degrees),
 			high: 1 - (1 - alpha) * fQuantile((1 - confidence) / 2, ...degrees),
@@ -64,7 +63,8 @@ export function measureReliability(table: ScoreTable, confidence: number = usual
 	});
 }
 
-function alphaOf(items: number, sumOfVariances: number, variance: number): number {
+/** Alpha from the number of items, the sum of their variances and the variance of totals, all divided by the same number. */
+export function alphaOf(items: number, sumOfVariances: number, variance: number): number {
 	return (items / (items - 1)) * (1 - sumOfVariances / variance);
 }
 

@@ -1,7 +1,7 @@
 import { type Finding, found, refuse } from './finding.ts';
 import { momentsOf } from './moments.ts';
-import type { ScoreTable } from './score-table.ts';
-import { hasPoints, totalsOf } from './select-students.ts';
+import type { ItemColumn, ScoreTable } from './score-table.ts';
+import { hasPoints, isRightOrWrong, totalsOf } from './select-students.ts';
 
 /** One total score and who has it. */
 export interface ScoreCount {
@@ -42,15 +42,13 @@ export function describeScores(table: ScoreTable): Finding<ScoreDistribution> {
 	const { students, columns } = table;
 	if (columns.length === 0) return refuse('too-few-items', 'expected items, found none');
 	if (students.length === 0) return refuse('too-few-students', 'expected students, found none');
-	if (columns.some(({ states }) => !states.every(hasPoints))) {
+	if (columns.some(hasGaps)) {
 		return refuse('incomplete', 'expected points for every response, found some not given or not rated');
 	}
 	const totals = totalsOf(table).sort();
 	const { mean, variance, sampleVariance, count } = momentsOf(totals);
 	const maximum = columns.reduce((sum, { item }) => sum + item.maximum, 0);
-	const isOnePointEach = columns.every(
-		({ item, points }) => item.maximum === 1 && points.every((p) => p === 0 || p === 1),
-	);
+	const isOnePointEach = columns.every((column) => column.item.maximum === 1 && isRightOrWrong(column));
 	const cubes = totals.reduce((sum, total) => sum + (total - mean) ** 3, 0) / count;
 	const middle = count >> 1;
 	const upper = totals[middle] as number;
@@ -68,6 +66,11 @@ export function describeScores(table: ScoreTable): Finding<ScoreDistribution> {
 				: found(cubes / variance ** 1.5),
 		scores: countScores(totals, maximum, isOnePointEach ? columns.length : undefined),
 	});
+}
+
+function hasGaps({ states }: ItemColumn): boolean {
+	for (let place = 0; place < states.length; place += 1) if (!hasPoints(states[place])) return true;
+	return false;
 }
 
 function countScores(totals: Float64Array, maximum: number, items: number | undefined): readonly ScoreCount[] {

@@ -97,11 +97,12 @@ interface Sufficient {
 
 function keepInformative({ columns, students }: ScoreTable): Sufficient {
 	const refusals = new Map<number, string>();
+	const nothing = new Float64Array(students.length);
 	for (;;) {
 		const estimated = [...columns.keys()].filter((place) => !refusals.has(place));
 		const scores = new Uint16Array(students.length);
 		for (const place of estimated) {
-			const points = columns[place]?.points ?? [];
+			const points = columns[place]?.points ?? nothing;
 			for (let student = 0; student < scores.length; student += 1) {
 				if ((points[student] as number) > 0) scores[student] = (scores[student] as number) + 1;
 			}
@@ -112,7 +113,7 @@ function keepInformative({ columns, students }: ScoreTable): Sufficient {
 		const informative = students.length - extreme;
 		const sums = new Float64Array(estimated.length);
 		for (const [at, place] of estimated.entries()) {
-			const points = columns[place]?.points ?? [];
+			const points = columns[place]?.points ?? nothing;
 			let sum = 0;
 			for (let student = 0; student < scores.length; student += 1) {
 				if ((points[student] as number) > 0 && scores[student] !== estimated.length) sum += 1;
