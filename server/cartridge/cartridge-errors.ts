@@ -1,0 +1,30 @@
+import type { Problem } from '../../item-bank/problem.ts';
+
+/** A form with items that a cartridge does not carry as they are, and no word on what to do with them. Nothing was written. */
+export class NotCarriedError extends Error {
+	readonly code = 'export-not-carried';
+	/** One for each item, with what it could become; paths lead into the form. */
+	readonly problems: readonly Problem[];
+
+	constructor(problems: readonly Problem[]) {
+		const count = problems.length === 1 ? 'one item' : `${problems.length} items`;
+		super(
+			`expected items that Common Cartridge 1.1 carries, found ${count} of other kinds: choose to convert them (--convert, "convert") or to leave them out (--leave-out, "leaveOut")`,
+		);
+		this.name = 'NotCarriedError';
+		this.problems = problems;
+	}
+}
+
+/** Points that whole weights from 1 to 99 cannot stand for. */
+export class WeightError extends Error {
+	readonly code = 'export-weight-too-fine';
+
+	constructor(points: readonly number[]) {
+		const shown = [...new Set(points)].sort((one, other) => one - other).map((each) => Math.round(each * 1e4) / 1e4);
+		super(
+			`expected points whose shares are whole weights from 1 to 99, found ${shown.slice(0, 6).join(', ')}${shown.length > 6 ? ' …' : ''}`,
+		);
+		this.name = 'WeightError';
+	}
+}

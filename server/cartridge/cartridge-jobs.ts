@@ -1,0 +1,114 @@
+import type { FormRecord } from '../../item-bank/items/record.ts';
+import type { Alignment } from '../../item-bank/types.ts';
+import type { DocumentProblem } from '../qti/export-errors.ts';
+import { packFiles, type ZipFile, type ZipSegment } from '../qti/package/write-zip.ts';
+import type { ImageFormat } from '../qti/write/images.ts';
+import { startsManifestLine } from '../qti/write/lines.ts';
+import { writeShapedXml } from '../qti/write/shaped-xml.ts';
+import { XmlError } from '../xml.ts';
+import type { Question } from './question.ts';
+import { validateAssessment, validateManifest } from './validate/validate-cartridge.ts';
+import { writeAssessment, writeItemText } from './write/assessment.ts';
+import { writeQuestion } from './write/item.ts';
+import { writeCartridgeManifest } from './write/manifest.ts';
+import { assessmentPath, cartridgeManifestPath } from './write/paths.ts';
+
+/** A run of questions to write. Plain data for a worker. */
+export interface QuestionBatch {
+	readonly questions: readonly Question[];
+	/** By what points are multiplied to become weights. */
+	readonly factor: number;
+	readonly images: ImageFormat;
+}
+
+/** What became of a batch. With any problem, nothing else counts. */
+export interface WrittenQuestions {
+	readonly problems: readonly DocumentProblem[];
+	readonly texts: readonly string[];
+	/** Figures in document order: path and SVG text. */
+	readonly pictures: readonly { readonly path: string; readonly svg: string }[];
+}
+
+/** The written questions to put together, check and compress. Plain data for a worker. */
+export interface CartridgeFrame {
+	readonly form: FormRecord;
+	readonly identifiers: readonly string[];
+	/** Bank ids of the questions, to name in problems. */
+	readonly items: readonly string[];
+	readonly texts: readonly string[];
+	readonly images: readonly string[];
+	readonly alignments: readonly Alignment[];
+}
+
+/** Manifest and assessment, or why there are none. */
+export interface WrittenFrame {
+	readonly problems: readonly DocumentProblem[];
+	/** The manifest first. */
+	readonly segment: ZipSegment;
+}
+
+/** Writes a batch of questions: tree, then text. */
+export function writeQuestions({ questions, factor, images }: QuestionBatch): WrittenQuestions {
+	const problems: DocumentProblem[] = [];
+	const texts: string[] = [];
+	const pictures: { readonly path: string; readonly svg: string }[] = [];
+	for (const question of questions) {
+		try {
+			const written = writeQuestion(question, Math.round(question.points * factor), images);
+			texts.push(writeItemText(written.root));
+			for (const { path, root } of written.images)
+				pictures.push({ path, svg: writeShapedXml(root, { declaration: true }) });
+		} catch (error) {
+			problems.push(writingProblem(error, assessmentPath, question.record.id));
+		}
+	}
+	return problems.length > 0 ? { problems, texts: [], pictures: [] } : { problems, texts, pictures };
+}
+
+/** Puts manifest and assessment together, checks both and what they say of each other, and compresses them. */
+export function writeFrame(frame: CartridgeFrame): WrittenFrame {
+	try {
+		const assessment = writeAssessment(frame.form, frame.texts);
+		const { problems, read } = validateAssessment(assessment);
+		if (!read) return refuse(nameItems(problems, assessment, frame.items));
+		const manifest = writeShapedXml(writeCartridgeManifest(frame), {
+			declaration: true,
+			startsLine: startsManifestLine,
+		});
+		const found = validateManifest(manifest, read);
+		if (found.length > 0) return refuse(found);
+		const files: readonly ZipFile[] = [
+			{ path: cartridgeManifestPath, bytes: Buffer.from(manifest) },
+			{ path: assessmentPath, bytes: Buffer.from(assessment) },
+		];
+		return { problems: [], segment: packFiles(files) };
+	} catch (error) {
+		return refuse([writingProblem(error, assessmentPath)]);
+	}
+}
+
+function refuse(problems: readonly DocumentProblem[]): WrittenFrame {
+	return { problems, segment: packFiles([]) };
+}
+
+/** By the lines on which items start. */
+function nameItems(
+	problems: readonly DocumentProblem[],
+	assessment: string,
+	items: readonly string[],
+): readonly DocumentProblem[] {
+	const starts = assessment.split('\n').flatMap((line, index) => (line.startsWith('<item ') ? [index + 1] : []));
+	return problems.map((problem) => {
+		const at = starts.findLastIndex((start) => problem.line !== undefined && start <= problem.line);
+		const item = items[at];
+		return item === undefined ? problem : { ...problem, item };
+	});
+}
+
+/** Texts that cannot be written are the item's problems; anything else is our own fault and goes on. */
+function writingProblem(error: unknown, file: string, item?: string): DocumentProblem {
+	if (!(error instanceof XmlError)) throw error;
+	const element = error.where.split('/').findLast((step) => !step.startsWith('@'));
+	const at = { path: file, file, line: undefined, element, ...(item === undefined ? {} : { item }) };
+	return { ...at, code: error.code, message: error.message };
+}
