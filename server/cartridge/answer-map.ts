@@ -7,16 +7,17 @@ import { guardFormula, notice } from '../qti/answer-map.ts';
 import { optionIdentifier } from '../qti/identifiers.ts';
 import { writeMathematics } from '../qti/write/blocks.ts';
 import type { Question } from './question.ts';
+import { type Weighing, weightOf } from './weights.ts';
 import { wholeScore } from './write/names.ts';
 
 /**
  * The answer map of a cartridge as CSV: one row a question, with what its options mean in the bank. UTF-8 with a byte-order
  * mark, lines end with CR LF. Every row opens with a notice that the file holds keys.
  */
-export function writeCartridgeMap(form: FormRecord, questions: readonly Question[], factor: number): string {
+export function writeCartridgeMap(form: FormRecord, questions: readonly Question[], weighing: Weighing): string {
 	const most = Math.max(0, ...questions.map((question) => ('options' in question ? question.options.length : 0)));
 	const texts = Array.from({ length: most }, (_, index) => `text of ${optionIdentifier(index)}`);
-	const rows = questions.map((question) => describeRow(form, question, { most, factor }).map(guardFormula));
+	const rows = questions.map((question) => describeRow(form, question, { most, weighing }).map(guardFormula));
 	return stringify([[...columns, ...texts], ...rows], { record_delimiter: 'windows', bom: true });
 }
 
@@ -43,7 +44,7 @@ const columns: readonly string[] = [
 function describeRow(
 	form: FormRecord,
 	question: Question,
-	{ most, factor }: { readonly most: number; readonly factor: number },
+	{ most, weighing }: { readonly most: number; readonly weighing: Weighing },
 ): readonly string[] {
 	const { record, position, part, index, section, identifier, title, kind, conversion, points } = question;
 	const options = 'options' in question ? question.options : [];
@@ -61,7 +62,7 @@ function describeRow(
 		kind,
 		conversion ?? '',
 		String(Math.round(points * 1e6) / 1e6),
-		String(Math.round(points * factor)),
+		String(weightOf(question, weighing)),
 		key,
 		scoring,
 		options.map((_, at) => optionIdentifier(at)).join(' '),

@@ -15,16 +15,3 @@ export class NotCarriedError extends Error {
 		this.problems = problems;
 	}
 }
-
-/** Points that whole weights from 1 to 99 cannot stand for. */
-export class WeightError extends Error {
-	readonly code = 'export-weight-too-fine';
-
-	constructor(points: readonly number[]) {
-		const shown = [...new Set(points)].sort((one, other) => one - other).map((each) => Math.round(each * 1e4) / 1e4);
-		super(
-			`expected points whose shares are whole weights from 1 to 99, found ${shown.slice(0, 6).join(', ')}${shown.length > 6 ? ' …' : ''}`,
-		);
-		this.name = 'WeightError';
-	}
-}

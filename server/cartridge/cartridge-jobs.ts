@@ -1,4 +1,6 @@
+import { ExpressionSyntaxError } from '../../item-bank/expression/syntax-error.ts';
 import type { FormRecord } from '../../item-bank/items/record.ts';
+import { RichTextError } from '../../item-bank/markup/rich-text.ts';
 import type { Alignment } from '../../item-bank/types.ts';
 import type { DocumentProblem } from '../qti/export-errors.ts';
 import { packFiles, type ZipFile, type ZipSegment } from '../qti/package/write-zip.ts';
@@ -8,6 +10,7 @@ import { writeShapedXml } from '../qti/write/shaped-xml.ts';
 import { XmlError } from '../xml.ts';
 import type { Question } from './question.ts';
 import { validateAssessment, validateManifest } from './validate/validate-cartridge.ts';
+import { type Weighing, weightOf } from './weights.ts';
 import { writeAssessment, writeItemText } from './write/assessment.ts';
 import { writeQuestion } from './write/item.ts';
 import { writeCartridgeManifest } from './write/manifest.ts';
@@ -16,8 +19,7 @@ import { assessmentPath, cartridgeManifestPath } from './write/paths.ts';
 /** A run of questions to write. Plain data for a worker. */
 export interface QuestionBatch {
 	readonly questions: readonly Question[];
-	/** By what points are multiplied to become weights. */
-	readonly factor: number;
+	readonly weighing: Weighing;
 	readonly images: ImageFormat;
 }
 
@@ -48,13 +50,13 @@ export interface WrittenFrame {
 }
 
 /** Writes a batch of questions: tree, then text. */
-export function writeQuestions({ questions, factor, images }: QuestionBatch): WrittenQuestions {
+export function writeQuestions({ questions, weighing, images }: QuestionBatch): WrittenQuestions {
 	const problems: DocumentProblem[] = [];
 	const texts: string[] = [];
 	const pictures: { readonly path: string; readonly svg: string }[] = [];
 	for (const question of questions) {
 		try {
-			const written = writeQuestion(question, Math.round(question.points * factor), images);
+			const written = writeQuestion(question, weightOf(question, weighing), images);
 			texts.push(writeItemText(written.root));
 			for (const { path, root } of written.images)
 				pictures.push({ path, svg: writeShapedXml(root, { declaration: true }) });
@@ -107,8 +109,11 @@ function nameItems(
 
 /** Texts that cannot be written are the item's problems; anything else is our own fault and goes on. */
 function writingProblem(error: unknown, file: string, item?: string): DocumentProblem {
+	const at = { path: file, file, line: undefined, ...(item === undefined ? {} : { item }) };
+	if (error instanceof RichTextError || error instanceof ExpressionSyntaxError) {
+		return { ...at, code: error.code, element: undefined, message: error.message };
+	}
 	if (!(error instanceof XmlError)) throw error;
 	const element = error.where.split('/').findLast((step) => !step.startsWith('@'));
-	const at = { path: file, file, line: undefined, element, ...(item === undefined ? {} : { item }) };
-	return { ...at, code: error.code, message: error.message };
+	return { ...at, code: error.code, element, message: error.message };
 }

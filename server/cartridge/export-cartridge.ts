@@ -13,7 +13,7 @@ import type { WrittenQuestions } from './cartridge-jobs.ts';
 import type { CartridgeAnswers, CartridgeJob } from './cartridge-worker.ts';
 import { type ChosenQuestions, chooseQuestions, type Uncarried } from './choose-questions.ts';
 import { type CartridgeReport, reportCartridge } from './report.ts';
-import { findFactor } from './weights.ts';
+import { type Weighing, weighQuestions } from './weights.ts';
 
 /** How to write a cartridge. */
 export interface CartridgeOptions extends Uncarried {
@@ -49,8 +49,7 @@ export function closeCartridges(): Promise<void> {
 
 /**
  * Writes a form as QTI 1.2.1 in a Common Cartridge 1.1, checks all of it and hands it over. Throws NotCarriedError with the list
- * when items need a choice that was not made, ExportInputError when form and items do not fit together, WeightError for
- * points that no whole weights stand for, ExportRefusedError when anything is not valid, and ExportCancelledError; then there
+ * when items need a choice that was not made, ExportInputError when form and items do not fit together, ExportRefusedError when anything is not valid, and ExportCancelledError; then there
  * is no cartridge at all.
  */
 export async function exportCartridge(
@@ -59,8 +58,8 @@ export async function exportCartridge(
 ): Promise<CartridgeResult> {
 	throwIfCancelled(options.signal);
 	const chosen = await chooseQuestions(form, items, options, options.signal);
-	const factor = findFactor(chosen.questions);
-	const batches = await writeBatches(chosen, factor, options);
+	const weighing = weighQuestions(chosen.questions);
+	const batches = await writeBatches(chosen, weighing, options);
 	const pictures = batches.flatMap((batch) => batch.pictures);
 	const problems = batches.flatMap((batch) => batch.problems);
 	if (problems.length > 0) throw new ExportRefusedError(problems);
@@ -87,9 +86,9 @@ export async function exportCartridge(
 	return {
 		fileName: `${form.id}-v${form.version}-cc-1.1.imscc`,
 		bytes,
-		answerMap: writeCartridgeMap(form, chosen.questions, factor),
+		answerMap: writeCartridgeMap(form, chosen.questions, weighing),
 		report: reportCartridge(chosen, {
-			factor,
+			weighing,
 			images: options.images,
 			files: segments.flatMap(({ entries }) => entries.map(({ path }) => path)),
 			sections: form.form.sections.length,
@@ -106,7 +105,7 @@ function run<K extends CartridgeJob['kind']>(
 
 async function writeBatches(
 	{ questions }: ChosenQuestions,
-	factor: number,
+	weighing: Weighing,
 	options: CartridgeOptions,
 ): Promise<readonly WrittenQuestions[]> {
 	const total = questions.length;
@@ -121,7 +120,7 @@ async function writeBatches(
 			const batch = questions.slice(index * batchSize, (index + 1) * batchSize);
 			written[index] = await run('questions', {
 				kind: 'questions',
-				batch: { questions: batch, factor, images: options.images },
+				batch: { questions: batch, weighing, images: options.images },
 			});
 			done += batch.length;
 			options.onProgress?.('items', done, total);

@@ -2,6 +2,7 @@ import type { SchemaCheck } from '../qti/report.ts';
 import type { ImageFormat } from '../qti/write/images.ts';
 import type { ChosenQuestions } from './choose-questions.ts';
 import type { Question } from './question.ts';
+import { largestShift, type Weighing } from './weights.ts';
 
 /** What a cartridge holds, how it was checked, and what a teacher must know before using it. */
 export interface CartridgeReport {
@@ -19,12 +20,12 @@ export interface CartridgeReport {
 export function reportCartridge(
 	chosen: ChosenQuestions,
 	{
-		factor,
+		weighing,
 		images,
 		files,
 		sections,
 	}: {
-		readonly factor: number;
+		readonly weighing: Weighing;
 		readonly images: ImageFormat;
 		readonly files: readonly string[];
 		readonly sections: number;
@@ -40,9 +41,7 @@ export function reportCartridge(
 		],
 		notes: [
 			...describeKinds(chosen),
-			factor === 1
-				? 'Points are the weights of the questions. A platform that ignores weights counts every question once.'
-				: `Weights are ${factor} times the points, so that every share is a whole number; the platform counts in percent, and so nothing changes.`,
+			describeWeights(questions, weighing),
 			...(sections > 1 ? ['The sections of the form become one: their titles are not carried.'] : []),
 			...(images === 'svg' && files.length > 2
 				? ['Figures are SVG: sharp at any size, but not every platform shows them. PNG is the default.']
@@ -57,6 +56,16 @@ export function reportCartridge(
 			...describeStatus(questions),
 		],
 	};
+}
+
+function describeWeights(questions: readonly Question[], weighing: Weighing): string {
+	if (!weighing.isExact) {
+		const shift = largestShift(questions, weighing).toFixed(2);
+		return `Shares of points are finer than whole weights from 1 to 99 can tell: they are rounded, and no question counts for more than ${shift} percent of the whole too much or too little.`;
+	}
+	return weighing.factor === 1
+		? 'Points are the weights of the questions. A platform that ignores weights counts every question once.'
+		: `Weights are ${weighing.factor} times the points, so that every share is a whole number; the platform counts in percent, and so nothing changes.`;
 }
 
 function describeKinds({ questions, setPositions }: ChosenQuestions): readonly string[] {
