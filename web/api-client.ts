@@ -40,8 +40,19 @@ export async function exportForm(
 }
 
 /** The table that says which exported item and option is which, with the keys. */
-export async function fetchAnswerMap(id: string, version: number): Promise<HandedFile> {
-	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}`));
+export async function fetchAnswerMap(
+	id: string,
+	version: number,
+	order: Pick<ExportOrder, 'as' | 'convert' | 'leaveOut'>,
+): Promise<HandedFile> {
+	const { as, convert = false, leaveOut = false } = order;
+	const query = new URLSearchParams({
+		version: String(version),
+		as,
+		convert: String(convert),
+		leaveOut: String(leaveOut),
+	});
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?${query}`));
 }
 
 /** The class groups of the bank. */

@@ -87,6 +87,16 @@ export async function chooseQuestions(
 	return { questions, leftOut, setPositions: [...setPositions] };
 }
 
+/** Why an item at its place cannot be asked, found by asking it; undefined where it can. */
+export function findCartridgeObstacle(placement: Placement): string | undefined {
+	try {
+		askQuestions(placement);
+		return undefined;
+	} catch (error) {
+		return askingProblem(error, placement).message;
+	}
+}
+
 /** A set is converted whatever its parts are; of a part, its own kind decides as well. */
 function carriageInCartridge({ placement, whole }: Placed): Carriage {
 	const own = carriageOf(placement.record.item, 'cc-1.1');
