@@ -13,7 +13,21 @@ const declarations = {
 };
 const emptyRoot = element('questestinterop', declarations);
 const place = '<item/>';
-const startsLine = (): boolean => true;
+const largeParts: ReadonlySet<string> = new Set([
+	'questestinterop',
+	'assessment',
+	'section',
+	'item',
+	'qtimetadata',
+	'presentation',
+	'response_lid',
+	'response_str',
+	'response_label',
+	'resprocessing',
+	'respcondition',
+]);
+/** Lines by which a problem can be found. */
+const startsLine = (name: string): boolean => largeParts.has(name);
 
 /** The text of one item as it stands in an assessment. Throws XmlError. */
 export function writeItemText(item: MarkupElement): string {
