@@ -89,6 +89,19 @@ export function writeFrame(frame: CartridgeFrame): WrittenFrame {
 	}
 }
 
+/** What a check of a cartridge found. */
+export interface CheckedCartridge {
+	readonly problems: readonly DocumentProblem[];
+	/** Paths of the figures that a valid assessment shows. */
+	readonly images: readonly string[];
+}
+
+/** Checks an assessment and its manifest as they stand. */
+export function checkCartridge(manifest: string, assessment: string): CheckedCartridge {
+	const { problems, read } = validateAssessment(assessment);
+	return read ? { problems: validateManifest(manifest, read), images: read.images } : { problems, images: [] };
+}
+
 function refuse(problems: readonly DocumentProblem[]): WrittenFrame {
 	return { problems, segment: packFiles([]) };
 }

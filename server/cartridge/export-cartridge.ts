@@ -1,16 +1,13 @@
-import { availableParallelism } from 'node:os';
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import type { Alignment } from '../../item-bank/types.ts';
 import { renderPngs } from '../drawing/pngs.ts';
 import { ExportCancelledError, ExportInputError, ExportRefusedError } from '../qti/export-errors.ts';
 import type { ExportStage } from '../qti/export-form.ts';
 import { joinSegments, mostFiles, packFiles, type ZipSegment } from '../qti/package/write-zip.ts';
-import { ValidationBrokenError } from '../qti/validate/pool.ts';
 import type { ImageFormat } from '../qti/write/images.ts';
-import { makePool } from '../worker-pool.ts';
 import { writeCartridgeMap } from './answer-map.ts';
 import type { WrittenQuestions } from './cartridge-jobs.ts';
-import type { CartridgeAnswers, CartridgeJob } from './cartridge-worker.ts';
+import { cartridgePoolSize, runCartridgeJob } from './cartridge-pool.ts';
 import { type ChosenQuestions, chooseQuestions, type Uncarried } from './choose-questions.ts';
 import { type CartridgeReport, reportCartridge } from './report.ts';
 import { type Weighing, weighQuestions } from './weights.ts';
@@ -34,18 +31,7 @@ export interface CartridgeResult {
 	readonly report: CartridgeReport;
 }
 
-const poolSize = Math.max(1, Math.min(2, availableParallelism()));
-const pool = makePool<CartridgeJob>(
-	'cartridge/cartridge-worker',
-	poolSize,
-	(cause: unknown) => new ValidationBrokenError(cause),
-);
 const batchSize = 100;
-
-/** Ends the workers; the next export starts new ones. */
-export function closeCartridges(): Promise<void> {
-	return pool.close();
-}
 
 /**
  * Writes a form as QTI 1.2.1 in a Common Cartridge 1.1, checks all of it and hands it over. Throws NotCarriedError with the list
@@ -67,7 +53,7 @@ export async function exportCartridge(
 		throw new ExportInputError('export-too-large', `expected at most ${mostFiles} files, found ${pictures.length + 2}`);
 	}
 	throwIfCancelled(options.signal);
-	const frame = await run('frame', {
+	const frame = await runCartridgeJob('frame', {
 		kind: 'frame',
 		frame: {
 			form,
@@ -96,13 +82,6 @@ export async function exportCartridge(
 	};
 }
 
-function run<K extends CartridgeJob['kind']>(
-	_kind: K,
-	job: Extract<CartridgeJob, { kind: K }>,
-): Promise<CartridgeAnswers[K]> {
-	return pool.run<CartridgeAnswers[K]>(job);
-}
-
 async function writeBatches(
 	{ questions }: ChosenQuestions,
 	weighing: Weighing,
@@ -118,7 +97,7 @@ async function writeBatches(
 			next += 1;
 			throwIfCancelled(options.signal);
 			const batch = questions.slice(index * batchSize, (index + 1) * batchSize);
-			written[index] = await run('questions', {
+			written[index] = await runCartridgeJob('questions', {
 				kind: 'questions',
 				batch: { questions: batch, weighing, images: options.images },
 			});
@@ -127,7 +106,7 @@ async function writeBatches(
 		}
 	};
 	// Twice as many lines as workers, so that none waits for its next batch.
-	await Promise.all(Array.from({ length: poolSize * 2 }, work));
+	await Promise.all(Array.from({ length: cartridgePoolSize * 2 }, work));
 	throwIfCancelled(options.signal);
 	return written;
 }

@@ -1,7 +1,8 @@
 import { afterAll, expect, test } from 'vitest';
 import type { PointItem } from '../../item-bank/types.ts';
 import { tabulateCarrying } from '../../server/carrying-table.ts';
-import { closeCartridges, exportCartridge } from '../../server/cartridge/export-cartridge.ts';
+import { closeCartridges } from '../../server/cartridge/cartridge-pool.ts';
+import { exportCartridge } from '../../server/cartridge/export-cartridge.ts';
 import { checkShape } from '../../server/json-schemas.ts';
 import { cartridgeForm, cartridgeItems } from './cartridge/sample-cartridge.ts';
 import { randomForm, randomItems } from './qti/random-items.ts';

@@ -153,7 +153,7 @@ export const cartridgeManifestRules: readonly Rule[] = [
 	{
 		code: 'package-resource-type',
 		at: resource,
-		fault: `(@type = '${assessmentType}') != (cp:file/@href = '${assessmentPath}') or (@type = '${assessmentType}') != starts-with(@identifier, 'form-') or (@type = '${assessmentType}') = boolean(preceding-sibling::cp:resource)`,
+		fault: `(@type = '${assessmentType}') != (cp:file/@href = '${assessmentPath}') or (@type = '${assessmentType}') != starts-with(@identifier, 'form-') or (@type = '${assessmentType}') = boolean(preceding-sibling::cp:resource[1])`,
 		expected: 'the assessment first, then figures, each of the type of its file',
 	},
 	{

@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import { XmlDocument, type XsdValidator } from 'libxml2-wasm';
 import { afterAll, describe, expect, test } from 'vitest';
-import { closeCartridges, exportCartridge } from '../../../server/cartridge/export-cartridge.ts';
+import { closeCartridges } from '../../../server/cartridge/cartridge-pool.ts';
+import { exportCartridge } from '../../../server/cartridge/export-cartridge.ts';
 import { validateAssessment } from '../../../server/cartridge/validate/validate-cartridge.ts';
 import { referenceFolder, requireOutside } from '../../helpers/reference.ts';
 import { itemKinds, randomForm, randomItems } from '../qti/random-items.ts';

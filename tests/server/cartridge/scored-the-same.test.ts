@@ -3,7 +3,8 @@ import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import { score } from '../../../item-bank/items/score.ts';
 import { printRichText } from '../../../item-bank/markup/rich-text.ts';
 import type { ItemResponse, MatchItem, OrderItem } from '../../../item-bank/types.ts';
-import { closeCartridges, exportCartridge } from '../../../server/cartridge/export-cartridge.ts';
+import { closeCartridges } from '../../../server/cartridge/cartridge-pool.ts';
+import { exportCartridge } from '../../../server/cartridge/export-cartridge.ts';
 import type { Question } from '../../../server/cartridge/question.ts';
 import {
 	addWeighted,
