@@ -9,7 +9,7 @@ export class NotCarriedError extends Error {
 	constructor(problems: readonly Problem[]) {
 		const count = problems.length === 1 ? 'one item' : `${problems.length} items`;
 		super(
-			`expected items that Common Cartridge 1.1 carries, found ${count} of other kinds: choose to convert them (--convert, "convert") or to leave them out (--leave-out, "leaveOut")`,
+			`expected items that Common Cartridge 1.1 carries, found ${count} of other kinds: choose to convert them (--convert, or "convert") or to leave them out (--leave-out, or "leaveOut")`,
 		);
 		this.name = 'NotCarriedError';
 		this.problems = problems;

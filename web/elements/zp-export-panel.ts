@@ -134,7 +134,7 @@ export class ZpExportPanel extends LitElement {
 	private renderFailure(): TemplateResult | typeof nothing {
 		if (!this.failure) return nothing;
 		return html`<div class="failure">
-			<p>No package was written. ${this.failure.message}</p>
+			<p>No package was written. ${this.failure.code === 'export-not-carried' ? 'Some items are of kinds it does not carry. Choose above to convert them or to leave them out.' : this.failure.message}</p>
 			<ul>${this.failure.problems.map(({ path, message }) => html`<li>${path} ${message}</li>`)}</ul>
 		</div>`;
 	}
