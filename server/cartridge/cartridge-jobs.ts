@@ -27,7 +27,11 @@ export interface QuestionBatch {
 export interface WrittenQuestions {
 	readonly problems: readonly DocumentProblem[];
 	readonly texts: readonly string[];
-	/** Figures in document order: path and SVG text. */
+	/** Paths of the figures, in document order. */
+	readonly images: readonly string[];
+	/** The figures themselves when those are SVG. */
+	readonly segment: ZipSegment;
+	/** Figures still to be turned into PNG: path and SVG text. */
 	readonly pictures: readonly { readonly path: string; readonly svg: string }[];
 }
 
@@ -64,7 +68,11 @@ export function writeQuestions({ questions, weighing, images }: QuestionBatch): 
 			problems.push(writingProblem(error, assessmentPath, question.record.id));
 		}
 	}
-	return problems.length > 0 ? { problems, texts: [], pictures: [] } : { problems, texts, pictures };
+	if (problems.length > 0) return { problems, texts: [], images: [], segment: packFiles([]), pictures: [] };
+	const paths = pictures.map(({ path }) => path);
+	if (images === 'png') return { problems, texts, images: paths, segment: packFiles([]), pictures };
+	const segment = packFiles(pictures.map(({ path, svg }) => ({ path, bytes: Buffer.from(svg) })));
+	return { problems, texts, images: paths, segment, pictures: [] };
 }
 
 /** Puts manifest and assessment together, checks both and what they say of each other, and compresses them. */

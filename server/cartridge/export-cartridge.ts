@@ -35,8 +35,8 @@ const batchSize = 100;
 
 /**
  * Writes a form as QTI 1.2.1 in a Common Cartridge 1.1, checks all of it and hands it over. Throws NotCarriedError with the list
- * when items need a choice that was not made, ExportInputError when form and items do not fit together, ExportRefusedError when anything is not valid, and ExportCancelledError; then there
- * is no cartridge at all.
+ * when items need a choice that was not made, ExportInputError when form and items do not fit together, ExportRefusedError
+ * when anything is not valid, and ExportCancelledError; then there is no cartridge at all.
  */
 export async function exportCartridge(
 	{ form, items }: { readonly form: FormRecord; readonly items: readonly ItemRecord[] },
@@ -46,33 +46,36 @@ export async function exportCartridge(
 	const chosen = await chooseQuestions(form, items, options, options.signal);
 	const weighing = weighQuestions(chosen.questions);
 	const batches = await writeBatches(chosen, weighing, options);
-	const pictures = batches.flatMap((batch) => batch.pictures);
+	const images = batches.flatMap((batch) => batch.images);
 	const problems = batches.flatMap((batch) => batch.problems);
 	if (problems.length > 0) throw new ExportRefusedError(problems);
-	if (pictures.length + 2 > mostFiles) {
-		throw new ExportInputError('export-too-large', `expected at most ${mostFiles} files, found ${pictures.length + 2}`);
+	if (images.length + 2 > mostFiles) {
+		throw new ExportInputError('export-too-large', `expected at most ${mostFiles} files, found ${images.length + 2}`);
 	}
 	throwIfCancelled(options.signal);
-	const frame = await runCartridgeJob('frame', {
+	const framing = runCartridgeJob('frame', {
 		kind: 'frame',
 		frame: {
 			form,
 			identifiers: chosen.questions.map(({ identifier }) => identifier),
 			items: chosen.questions.map(({ record }) => record.id),
 			texts: batches.flatMap(({ texts }) => texts),
-			images: pictures.map(({ path }) => path),
+			images,
 			alignments: collectAlignments(chosen, items),
 		},
 	});
+	// Worked out while the worker checks.
+	const answerMap = writeCartridgeMap(form, chosen.questions, weighing);
+	const frame = await framing;
 	throwIfCancelled(options.signal);
 	if (frame.problems.length > 0) throw new ExportRefusedError(frame.problems);
-	const segments = [frame.segment, ...(await packPictures(pictures, options))];
+	const segments = [frame.segment, ...batches.map(({ segment }) => segment), ...(await packPictures(batches, options))];
 	const bytes = joinSegments(segments);
 	options.onProgress?.('package', 1, 1);
 	return {
 		fileName: `${form.id}-v${form.version}-cc-1.1.imscc`,
 		bytes,
-		answerMap: writeCartridgeMap(form, chosen.questions, weighing),
+		answerMap,
 		report: reportCartridge(chosen, {
 			weighing,
 			images: options.images,
@@ -112,12 +115,11 @@ async function writeBatches(
 }
 
 async function packPictures(
-	pictures: WrittenQuestions['pictures'],
+	batches: readonly WrittenQuestions[],
 	options: CartridgeOptions,
 ): Promise<readonly ZipSegment[]> {
+	const pictures = batches.flatMap((batch) => batch.pictures);
 	if (pictures.length === 0) return [];
-	if (options.images === 'svg')
-		return [packFiles(pictures.map(({ path, svg }) => ({ path, bytes: Buffer.from(svg) })))];
 	try {
 		const pngs = await renderPngs(
 			pictures.map(({ svg }) => svg),

@@ -27,13 +27,13 @@ export function writeWhole(items: readonly ItemRecord[]): WrittenAssessment {
 		return questions.length === 0 ? [] : [{ placement, questions }];
 	});
 	const questions = asked.flatMap((each) => each.questions).map((question) => ({ ...question, points: 1 }));
-	const { problems, texts, pictures } = writeQuestions({
+	const { problems, texts, images } = writeQuestions({
 		questions,
 		weighing: { factor: 1, isExact: true },
 		images: 'png',
 	});
 	if (problems.length > 0) throw new Error(problems.map(({ message }) => message).join('; '));
-	return { asked, xml: writeAssessment(form, texts), images: pictures.map(({ path }) => path) };
+	return { asked, xml: writeAssessment(form, texts), images };
 }
 
 function askOrSkip(placement: Placement): readonly Question[] {
