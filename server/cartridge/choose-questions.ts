@@ -22,7 +22,7 @@ import { assessmentPath } from './write/paths.ts';
 export interface Uncarried {
 	/** Convert those that can be. */
 	readonly convert?: boolean;
-	/** Leave those out that are neither carried nor, with convert, converted. */
+	/** Leave those out that are neither carried nor, with convert, converted; those that cannot be asked at all as well. */
 	readonly leaveOut?: boolean;
 }
 
@@ -44,7 +44,7 @@ interface Placed {
 /**
  * Chooses what of a form becomes questions, and how. Throws ExportInputError when form and items do not fit together or nothing
  * is left, {@link NotCarriedError} with the list when items need a choice that was not made, ExportRefusedError for items
- * that cannot be asked at all, and ExportCancelledError.
+ * that cannot be asked at all and are not left out, and ExportCancelledError.
  */
 export async function chooseQuestions(
 	form: FormRecord,
@@ -63,7 +63,8 @@ export async function chooseQuestions(
 		if (signal?.aborted) throw new ExportCancelledError(signal.reason);
 		const { id, version } = placement.record;
 		const placed = { placement, whole: records.get(`${id} ${version}`) ?? placement.record };
-		const carriage = carriageInCartridge(placed);
+		// A set is converted whatever its parts are.
+		const carriage = carriageOf(placed.whole.item, 'cc-1.1');
 		if (carriage.how === 'converted' && !convert) {
 			if (leaveOut) leftOut.push({ placement, reason: 'it would have to be converted' });
 			else undecided.push(describeChoice(form, placed, carriage));
@@ -74,7 +75,7 @@ export async function chooseQuestions(
 			if (placed.whole.item.kind === 'set') setPositions.add(placement.position);
 		} catch (error) {
 			const problem = askingProblem(error, placement);
-			if (leaveOut && error instanceof FigureTooSmallError) leftOut.push({ placement, reason: problem.message });
+			if (leaveOut) leftOut.push({ placement, reason: reasonOf(error) });
 			else broken.push(problem);
 		}
 	}
@@ -93,14 +94,13 @@ export function findCartridgeObstacle(placement: Placement): string | undefined 
 		askQuestions(placement);
 		return undefined;
 	} catch (error) {
-		return askingProblem(error, placement).message;
+		askingProblem(error, placement);
+		return reasonOf(error);
 	}
 }
 
-/** A set is converted whatever its parts are; of a part, its own kind decides as well. */
-function carriageInCartridge({ placement, whole }: Placed): Carriage {
-	const own = carriageOf(placement.record.item, 'cc-1.1');
-	return whole.item.kind === 'set' ? carriageOf(whole.item, 'cc-1.1') : own;
+function reasonOf(error: unknown): string {
+	return error instanceof Error ? error.message : String(error);
 }
 
 function describeChoice(form: FormRecord, { placement, whole }: Placed, { as }: Carriage): Problem {

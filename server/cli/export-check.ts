@@ -19,7 +19,7 @@ export async function checkExport(
 	const store = await call.openStore(true);
 	const { record, items } = await store.forms.get(id, version);
 	const table = tabulateCarrying(record, items);
-	const stopping = as === undefined ? [] : table.items.filter((row) => stops(row.carries[as], uncarried));
+	const stopping = as === undefined ? [] : table.items.filter((row) => stops(as, row.carries[as], uncarried));
 	const lines = [
 		...layTable(table),
 		'',
@@ -33,8 +33,10 @@ export async function checkExport(
 	};
 }
 
-function stops({ how }: CarriageEntry, { convert = false, leaveOut = false }: Uncarried): boolean {
-	return how === 'refused' ? !leaveOut : how === 'converted' && !convert && !leaveOut;
+/** QTI carries every kind and so leaves nothing out. */
+function stops(as: PackageVersion, { how }: CarriageEntry, { convert = false, leaveOut = false }: Uncarried): boolean {
+	if (how === 'refused') return as !== 'cc-1.1' || !leaveOut;
+	return how === 'converted' && !convert && !leaveOut;
 }
 
 function sumUp(as: PackageVersion, stopping: readonly CarriedItem[]): string {

@@ -145,6 +145,19 @@ describe('items that a cartridge does not carry', () => {
 		const { report } = await exportCartridge(input, { ...svg, convert: true, leaveOut: true });
 		expect(report.warnings[0]).toContain('Item 1 ("mine-lift-mark" version 1, point) is left out: ');
 	});
+
+	test('and have no key at all are refused with their item, or left out where that is asked', async () => {
+		const [truths] = pick('battery-truths');
+		if (truths?.item.kind !== 'multiple-choice') throw new Error('no multiple choice');
+		const halved = { ...truths, item: { ...truths.item, options: truths.item.options.slice(2, 3) } };
+		const input = formOf([halved, ...pick('garden-fund-why')]);
+		expect(await fail(exportCartridge(input, svg))).toMatchObject({
+			code: 'export-invalid',
+			problems: [{ code: 'item-without-key', item: 'battery-truths' }],
+		});
+		const { report } = await exportCartridge(input, { ...svg, leaveOut: true });
+		expect(report.warnings[0]).toContain('is left out: no key can be computed');
+	});
 });
 
 describe('weights', () => {
