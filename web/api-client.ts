@@ -1,4 +1,12 @@
-import type { ErrorReport, ExportOrder, FormDetails, FormSummary, GroupEntry, PrintOrder } from '../item-bank/types.ts';
+import type {
+	CarryingTable,
+	ErrorReport,
+	ExportOrder,
+	FormDetails,
+	FormSummary,
+	GroupEntry,
+	PrintOrder,
+} from '../item-bank/types.ts';
 import type { ExportNotes } from '../server/api.ts';
 
 /** Thrown when the bank refuses or cannot be reached; the message can be shown as it is. */
@@ -27,6 +35,11 @@ export async function fetchForms(): Promise<readonly FormSummary[]> {
 /** One form with its items. */
 export async function fetchForm(id: string): Promise<FormDetails> {
 	return (await request(`/api/forms/${encodeURIComponent(id)}`)).json();
+}
+
+/** What each version would carry of a form. */
+export async function fetchCarrying(id: string, version: number): Promise<CarryingTable> {
+	return (await request(`/api/forms/${encodeURIComponent(id)}/carrying?version=${version}`)).json();
 }
 
 /** Writes the package of a form; it comes back only when it is valid. */

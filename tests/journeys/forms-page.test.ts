@@ -139,6 +139,8 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		await openForm('Unit check: integers, Form A');
 		await page.getByLabel('Show keys and worked steps').check();
 		await page.getByText('Take this form to a learning platform').click();
+		await page.getByLabel('Common Cartridge 1.1').check();
+		await page.getByText('items are carried as they are').waitFor();
 		await page.getByText('Put this form on paper').click();
 		await page.evaluate(await readFile(axePath, 'utf8'));
 		const found = await page.evaluate(async () => {

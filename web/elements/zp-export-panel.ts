@@ -3,6 +3,7 @@ import type { ExportOrder } from '../../item-bank/types.ts';
 import type { ExportNotes } from '../../server/api.ts';
 import { ApiError, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
 import { panelStyles } from './panel-styles.ts';
+import './zp-carrying.ts';
 
 interface Outcome {
 	readonly files: readonly { readonly name: string; readonly address: string; readonly note: string }[];
@@ -97,6 +98,7 @@ export class ZpExportPanel extends LitElement {
 				</fieldset>
 				${this.as === 'cc-1.1' ? this.renderUncarried() : nothing}
 			</div>
+			${this.as === 'cc-1.1' ? html`<zp-carrying form=${this.form} version=${this.version} as=${this.as}></zp-carrying>` : nothing}
 			<button ?disabled=${this.isBusy} @click=${() => void this.write()}>${this.isBusy ? 'Writing and checking…' : 'Write the package'}</button>
 			<div role="status">${this.renderOutcome()}</div>
 			<div role="alert">${this.renderFailure()}</div>

@@ -22,7 +22,9 @@ const form: FormRecord = {
 
 /** The items as one assessment, everything converted; lines whose letters have no room are left out. Every question weighs 1. */
 export function writeWhole(items: readonly ItemRecord[]): WrittenAssessment {
-	const asked = placeItems(items, 'choice').flatMap((placement) => {
+	const asked = placeItems(items).flatMap((each) => {
+		// By letters, as a cartridge asks for points.
+		const placement = { ...each, pointStyle: 'choice' } as const;
 		const questions = askOrSkip(placement);
 		return questions.length === 0 ? [] : [{ placement, questions }];
 	});
