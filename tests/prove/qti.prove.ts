@@ -31,7 +31,10 @@ describe.each(qtiVersions)('10,000 distinct random items as %s', (version) => {
 			const [mine, newer] = [getVersionFacts(version), getVersionFacts('qti-2.2')];
 			const items = randomItems(count, 31, kind);
 			const hasPoints = kind === 'point' || kind === 'set';
-			for (const placement of [...placeItems(items), ...(hasPoints ? placeItems(items, 'choice') : [])]) {
+			for (const placement of [
+				...placeItems(items),
+				...(hasPoints ? placeItems(items, { pointStyle: 'choice' }) : []),
+			]) {
 				const { root } = writeItem(placement, version, 'svg');
 				const xml = writeShapedXml(root);
 				if (xml !== writeXml(root)) expect(xml).toBe(writeXml(root));

@@ -29,12 +29,16 @@ export function evaluateExpression(node: MarkupElement, scope: Scope): Value {
 			return operand === null ? null : truth(!isTrue(operand));
 		}
 		case 'and':
-			return truth(operands().every(isTrue));
+			return truth(childrenOf(node).every((child) => isTrue(evaluateExpression(child, scope))));
 		case 'or':
-			return truth(operands().some(isTrue));
+			return truth(childrenOf(node).some((child) => isTrue(evaluateExpression(child, scope))));
 		case 'match': {
 			const [left = null, right = null] = operands();
 			return left === null || right === null ? null : truth(matches(left, right));
+		}
+		case 'gte': {
+			const [left = null, right = null] = operands();
+			return left === null || right === null ? null : truth(Number(left.members[0]) >= Number(right.members[0]));
 		}
 		case 'sum':
 			return sum(operands());

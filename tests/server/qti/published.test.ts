@@ -51,7 +51,7 @@ function swapToNewer(xml: string): string {
 /** Points on lines once with areas to click on, once with letters to choose. */
 function placeEachWay(items: readonly ItemRecord[]): readonly Placement[] {
 	const hasPoints = items.some(({ item }) => item.kind === 'point');
-	return hasPoints ? [...placeItems(items), ...placeItems(items, 'choice')] : placeItems(items);
+	return hasPoints ? [...placeItems(items), ...placeItems(items, { pointStyle: 'choice' })] : placeItems(items);
 }
 
 describe.skipIf(!referenceFolder)('checked against published schemas', () => {

@@ -27,7 +27,7 @@ describe.each(versions)('%s', (version) => {
 		(pointStyle) => {
 			const states = new Map<string, number>();
 			const kinds = new Set<string>();
-			for (const placement of placeItems(randomItems(300, 41), pointStyle)) {
+			for (const placement of placeItems(randomItems(300, 41), { pointStyle })) {
 				const tree = readTree(writeShapedXml(writeItem(placement, version, 'svg').root));
 				const { item, id } = placement.record;
 				kinds.add(item.kind);
