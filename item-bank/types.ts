@@ -918,11 +918,23 @@ export interface ExportOrder {
 	 * The newest when left out.
 	 */
 	readonly version?: number;
-	readonly as: 'qti-2.1' | 'qti-2.2';
+	readonly as: 'qti-2.1' | 'qti-2.2' | 'qti-3.0';
 	/**
 	 * png when left out.
 	 */
 	readonly images?: 'png' | 'svg';
+	/**
+	 * How points on number lines are marked: on a picture (when left out), or by choosing a lettered point.
+	 */
+	readonly points?: 'hotspot' | 'choice';
+	/**
+	 * How gridded items are answered: by a number typed (when left out), or column by column as on paper.
+	 */
+	readonly grid?: 'number' | 'columns';
+	/**
+	 * Whether students are told, after answering, what is right, what their answer is consistent with, and the worked steps. Puts keys into the package; false when left out.
+	 */
+	readonly feedback?: boolean;
 }
 /**
  * A figure drawn, and described in words.

@@ -87,7 +87,10 @@ export interface Api {
 	/** application/zip. */
 	readonly 'POST /api/forms/{id}/print': { readonly body: PrintOrder; readonly answer: ArrayBuffer };
 	/** text/csv; holds keys. */
-	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
+	readonly 'GET /api/forms/{id}/answer-map': {
+		readonly query: VersionQuery & Pick<ExportOrder, 'points' | 'grid'>;
+		readonly answer: string;
+	};
 	readonly 'GET /api/forms/{id}/blueprint': { readonly query: VersionQuery; readonly answer: Blueprint };
 	readonly 'POST /api/forms/{id}/swap': { readonly body: SwapOrder; readonly answer: SwapOffers };
 	readonly 'POST /api/forms/build': { readonly body: BuildOrder; readonly answer: BuildResult };

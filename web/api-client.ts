@@ -39,9 +39,13 @@ export async function exportForm(
 	return { file: await handOver(response), told };
 }
 
-/** The table that says which exported item and option is which, with the keys. */
-export async function fetchAnswerMap(id: string, version: number): Promise<HandedFile> {
-	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}`));
+/** The table that says which exported item and option is which, with the keys, for an export that answers grids in a style. */
+export async function fetchAnswerMap(
+	id: string,
+	version: number,
+	grid: ExportOrder['grid'] = 'number',
+): Promise<HandedFile> {
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}&grid=${grid}`));
 }
 
 /** The class groups of the bank. */

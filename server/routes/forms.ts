@@ -5,6 +5,7 @@ import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../op
 import { type PrintedFile, printForm } from '../print/print-form.ts';
 import { writeAnswerMap } from '../qti/answer-map.ts';
 import { exportForm } from '../qti/export-form.ts';
+import type { GridStyle, PointStyle } from '../qti/exportable.ts';
 import { placeForm } from '../qti/placement.ts';
 import { RequestError } from '../request-errors.ts';
 import type { Store } from '../store/open-store.ts';
@@ -12,6 +13,14 @@ import { idParameter, signalOfClose, underField, versionQuery } from './shared.t
 
 const params = pathParameters({ id: idParameter });
 const text = { type: 'string' };
+const answerMapQuery = {
+	...versionQuery,
+	properties: {
+		...versionQuery.properties,
+		points: { enum: ['hotspot', 'choice'], description: 'As in the export.' },
+		grid: { enum: ['number', 'columns'], description: 'As in the export.' },
+	},
+};
 
 const schemas = {
 	list: {
@@ -72,7 +81,7 @@ const schemas = {
 		summary: 'Show which exported item is which, with keys',
 		description: 'Confidential: it holds the keys.',
 		params,
-		querystring: versionQuery,
+		querystring: answerMapQuery,
 		response: { 200: { description: 'answer-map.csv', content: { 'text/csv': { schema: text } } } },
 	},
 } satisfies Record<string, RouteSchema>;
@@ -106,12 +115,15 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		'/api/forms/:id/export',
 		{ schema: schemas.export },
 		async (request, reply) => {
-			const { version, as, images = 'png' } = request.body;
+			const { version, as, images = 'png', points = 'hotspot', grid = 'number', feedback = false } = request.body;
 			const { record, items } = await forms.get(request.params.id, version);
 			const signal = signalOfClose(reply);
 			const { fileName, bytes, report } = await exportForm(
 				{ form: record, items },
-				{ as, images, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
+				{
+					...{ as, images, points, grid, hasFeedback: feedback, signal },
+					...(schemasFolder === undefined ? {} : { schemasFolder }),
+				},
 			);
 			const { notes, warnings, validated } = report;
 			const told = { notes, warnings: warnings.slice(0, 20), warningCount: warnings.length, validated };
@@ -140,15 +152,16 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 			.header('content-disposition', `attachment; filename="${record.id}-v${record.version}-paper.zip"`)
 			.send(packFiles(files));
 	});
-	app.get<ById & { Querystring: { version?: number } }>(
+	app.get<ById & { Querystring: { version?: number; points?: PointStyle; grid?: GridStyle } }>(
 		'/api/forms/:id/answer-map',
 		{ schema: schemas.answerMap },
 		async ({ params, query }, reply) => {
-			const { record, items } = await forms.get(params.id, query.version);
+			const { version, points = 'hotspot', grid = 'number' } = query;
+			const { record, items } = await forms.get(params.id, version);
 			return reply
 				.type('text/csv; charset=utf-8')
 				.header('content-disposition', `attachment; filename="${record.id}-v${record.version}-answer-map.csv"`)
-				.send(writeAnswerMap(record, placeForm(record, items)));
+				.send(writeAnswerMap(record, placeForm(record, items, { pointStyle: points, gridStyle: grid })));
 		},
 	);
 }

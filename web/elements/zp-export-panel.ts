@@ -16,6 +16,8 @@ export class ZpExportPanel extends LitElement {
 		version: { type: Number },
 		as: { state: true },
 		images: { state: true },
+		grid: { state: true },
+		feedback: { state: true },
 		isBusy: { state: true },
 		outcome: { state: true },
 		failure: { state: true },
@@ -25,6 +27,8 @@ export class ZpExportPanel extends LitElement {
 	declare version: number;
 	declare private as: ExportOrder['as'];
 	declare private images: 'png' | 'svg';
+	declare private grid: 'number' | 'columns';
+	declare private feedback: boolean;
 	declare private isBusy: boolean;
 	declare private outcome: Outcome | undefined;
 	declare private failure: ApiError | undefined;
@@ -33,6 +37,8 @@ export class ZpExportPanel extends LitElement {
 		super();
 		this.as = 'qti-2.2';
 		this.images = 'png';
+		this.grid = 'number';
+		this.feedback = false;
 		this.isBusy = false;
 	}
 
@@ -52,8 +58,9 @@ export class ZpExportPanel extends LitElement {
 		this.forget();
 		this.isBusy = true;
 		try {
-			const { file, told } = await exportForm(this.form, { as: this.as, images: this.images, version: this.version });
-			const answerMap = await fetchAnswerMap(this.form, this.version);
+			const { as, images, grid, feedback, version } = this;
+			const { file, told } = await exportForm(this.form, { as, images, grid, feedback, version });
+			const answerMap = await fetchAnswerMap(this.form, version, grid);
 			const offer = ({ name, content }: HandedFile, note: string) => ({
 				name,
 				note,
@@ -76,11 +83,20 @@ export class ZpExportPanel extends LitElement {
 			<div class="choices">
 				<fieldset>
 					<legend>Version the platform takes</legend>
-					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')}
+					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')} ${this.renderRadio('as', 'qti-3.0', 'QTI 3.0')}
 				</fieldset>
 				<fieldset>
 					<legend>Figures as</legend>
 					${this.renderRadio('images', 'png', 'PNG, for every platform')} ${this.renderRadio('images', 'svg', 'SVG, sharper, not for every platform')}
+				</fieldset>
+				<fieldset>
+					<legend>Gridded items</legend>
+					${this.renderRadio('grid', 'number', 'A number to type')} ${this.renderRadio('grid', 'columns', 'Column by column, as on paper')}
+				</fieldset>
+				<fieldset>
+					<legend>After answering</legend>
+					<label><input type="checkbox" .checked=${this.feedback} aria-describedby="keys" @change=${this.toggleFeedback} /> Tell students what is right, what a wrong answer is consistent with, and the worked steps</label>
+					<p class="soft" id="keys">This puts the keys into the package, and the rubrics of explanations. Not for an assessment that is still to be given.</p>
 				</fieldset>
 			</div>
 			<button ?disabled=${this.isBusy} @click=${() => void this.write()}>${this.isBusy ? 'Writing and checking…' : 'Write the package'}</button>
@@ -89,10 +105,15 @@ export class ZpExportPanel extends LitElement {
 		</details>`;
 	}
 
-	private renderRadio(group: 'as' | 'images', value: string, words: string): TemplateResult {
+	private toggleFeedback(event: Event): void {
+		this.feedback = (event.target as HTMLInputElement).checked;
+	}
+
+	private renderRadio(group: 'as' | 'images' | 'grid', value: string, words: string): TemplateResult {
 		const choose = (): void => {
 			if (group === 'as') this.as = value as ExportOrder['as'];
-			else this.images = value as 'png' | 'svg';
+			else if (group === 'images') this.images = value as 'png' | 'svg';
+			else this.grid = value as 'number' | 'columns';
 		};
 		return html`<label><input type="radio" name=${group} value=${value} .checked=${this[group] === value} @change=${choose} /> ${words}</label>`;
 	}
