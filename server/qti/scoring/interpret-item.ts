@@ -22,21 +22,31 @@ export function interpretItem(xml: string, responses: PlatformResponses): Outcom
 
 /** As {@link interpretItem}, for a document read already. */
 export function interpretItemTree(root: MarkupElement, responses: PlatformResponses): Outcomes {
+	return openItem(root)(responses);
+}
+
+/** As {@link interpretItem}, for many responses to one document: its declarations are read once. */
+export function openItem(root: MarkupElement): (responses: PlatformResponses) => Outcomes {
 	if (root.name !== 'assessmentItem')
 		throw new ScoringError(root.name, `expected an assessmentItem, found <${root.name}>`);
 	const inputs = childrenOf(root, 'responseDeclaration').map(readDeclaration);
 	const outputs = childrenOf(root, 'outcomeDeclaration').map(readDeclaration);
-	const values = new Map<string, Value>();
-	for (const { identifier, cardinality, baseType } of inputs) {
-		const members = responses[identifier];
-		if (!members) throw new ScoringError('responseDeclaration', `expected a response for ${identifier}, found none`);
-		values.set(identifier, members.length === 0 ? null : { cardinality, baseType, members });
-	}
-	for (const { identifier, initial } of outputs) values.set(identifier, initial);
 	const declarations = new Map([...inputs, ...outputs].map((each) => [each.identifier, each]));
-	if (childrenOf(root, 'responseProcessing').length === 0) enterScores(outputs, responses, values);
-	else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
-	return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+	const isRated = childrenOf(root, 'responseProcessing').length === 0;
+	return (responses) => {
+		const values = new Map<string, Value>();
+		for (const { identifier, cardinality, baseType } of inputs) {
+			const members = responses[identifier];
+			if (!members) {
+				throw new ScoringError('responseDeclaration', `expected a response for ${identifier}, found none`);
+			}
+			values.set(identifier, members.length === 0 ? null : { cardinality, baseType, members });
+		}
+		for (const { identifier, initial } of outputs) values.set(identifier, initial);
+		if (isRated) enterScores(outputs, responses, values);
+		else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
+		return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+	};
 }
 
 function processResponse(processing: MarkupElement, scope: RuleScope): void {
