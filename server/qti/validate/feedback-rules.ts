@@ -96,6 +96,12 @@ export const newerRules: readonly Rule[] = [
 		expected: 'a shared stimulus and the place for it',
 	},
 	{
+		code: 'qti-stimulus-mismatch',
+		at: '/q:assessmentStimulus/q:stimulusBody//*',
+		fault: 'self::q:textEntryInteraction or self::q:inlineChoiceInteraction',
+		expected: 'a stimulus with nothing to answer',
+	},
+	{
 		code: 'qti-catalog-mismatch',
 		at: '//*[self::q:img or self::q:object]',
 		fault: "not(@data-catalog-idref = //q:catalog[q:card/@support = 'long-description']/@id)",
