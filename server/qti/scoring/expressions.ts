@@ -68,10 +68,12 @@ function mapResponse(declaration: Declaration, response: Value): Value {
 }
 
 function mapMember(member: string, mapping: Mapping): number {
-	const entry = mapping.entries.find(({ key, isCaseSensitive }) =>
-		isCaseSensitive ? key === member : key.toLowerCase() === member.toLowerCase(),
+	// Of two entries that differ in capitals alone the very one is meant, as in the published example of text entry.
+	const exact = mapping.entries.find(({ key }) => key === member);
+	const entry = mapping.entries.find(
+		({ key, isCaseSensitive }) => !isCaseSensitive && key.toLowerCase() === member.toLowerCase(),
 	);
-	return entry?.value ?? mapping.otherwise;
+	return (exact ?? entry)?.value ?? mapping.otherwise;
 }
 
 function bounded(value: number, mapping: Mapping): number {

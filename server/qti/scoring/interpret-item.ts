@@ -29,6 +29,7 @@ export function interpretItemTree(root: MarkupElement, responses: PlatformRespon
 export function openItem(root: MarkupElement): (responses: PlatformResponses) => Outcomes {
 	if (root.name !== 'assessmentItem')
 		throw new ScoringError(root.name, `expected an assessmentItem, found <${root.name}>`);
+	checkParts(root);
 	const inputs = childrenOf(root, 'responseDeclaration').map(readDeclaration);
 	const outputs = childrenOf(root, 'outcomeDeclaration').map(readDeclaration);
 	const declarations = new Map([...inputs, ...outputs].map((each) => [each.identifier, each]));
@@ -47,6 +48,27 @@ export function openItem(root: MarkupElement): (responses: PlatformResponses) =>
 		else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
 		return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
 	};
+}
+
+const parts: ReadonlySet<string> = new Set([
+	'responseDeclaration',
+	'outcomeDeclaration',
+	'assessmentStimulusRef',
+	'stylesheet',
+	'itemBody',
+	'catalogInfo',
+	'responseProcessing',
+	'modalFeedback',
+]);
+
+/** Templates and further attempts change what is right: they must not be passed over. */
+function checkParts(root: MarkupElement): void {
+	for (const { name } of childrenOf(root)) {
+		if (!parts.has(name)) throw new ScoringError(name, `expected parts of an item that exports use, found <${name}>`);
+	}
+	if (root.attributes.adaptive === 'true') {
+		throw new ScoringError(root.name, 'expected an item that is answered once, found adaptive="true"');
+	}
 }
 
 function processResponse(processing: MarkupElement, scope: RuleScope): void {
