@@ -166,6 +166,19 @@ describe('export', () => {
 		expect((await run(['validate', to])).out).toContain('nothing to mend');
 	});
 
+	test('writes QTI 3.0 column by column with feedback, and says that the package holds keys', async () => {
+		const { run, folder } = await makeFilledCommandLine();
+		const to = join(folder, 'newer.zip');
+		const words = ['export', 'form-a', '--as', 'qti-3.0', '--grid', 'columns', '--with-feedback', '--to', to];
+		const { status, json } = await run([...words, '--json']);
+		expect(status).toBe(0);
+		expect(json.report.notes.join(' ')).toContain('one list of marks for each column');
+		expect(json.report.notes.join(' ')).toContain('The package holds the keys');
+		expect(readFileSync(json.answerMap, 'utf8')).toContain('COLUMN-1 ');
+		expect((await run(['validate', to])).out).toContain('nothing to mend');
+		expect((await run([...words, '--grid', 'rows'])).err).toContain('expected --grid number or columns, found "rows"');
+	});
+
 	test('never overwrites unless told to, not even the answer map', async () => {
 		const { run, folder, write } = await makeFilledCommandLine();
 		write('unit-answer-map.csv', 'mine');
