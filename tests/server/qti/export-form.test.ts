@@ -162,14 +162,18 @@ test.each([
 	expect(error).toMatchObject({ code: 'export-invalid', problems: [{ code, item: 'lift-lines' }] });
 });
 
-test.each(['plain-sign-first', 'left-sign-first'])(
-	'a key wider than the grid %s of the form is refused by item',
-	async (gridProfile) => {
+test.each([
+	['plain-sign-first', 'number'],
+	['left-sign-first', 'number'],
+	['left-sign-first', 'columns'],
+] as const)(
+	'a key wider than the grid %s of the form is refused by item, answered by %s',
+	async (gridProfile, grid) => {
 		const items = sampleItems.map((record) =>
 			record.item.kind === 'gridded' ? { ...record, item: { ...record.item, expression: '99999 + 1' } } : record,
 		);
 		const form = { ...sampleForm, form: { ...sampleForm.form, gridProfile } };
-		const error = await exportForm({ form, items }, plain).catch((thrown: unknown) => thrown);
+		const error = await exportForm({ form, items }, { ...plain, grid }).catch((thrown: unknown) => thrown);
 		expect(error).toMatchObject({ problems: [{ code: 'export-key-too-wide', item: 'cold-storage-counters' }] });
 	},
 );
@@ -277,20 +281,24 @@ test('the same item twice is refused, and so is nothing at all', async () => {
 	await expect(exportItems([], plain)).rejects.toMatchObject({ code: 'export-empty' });
 });
 
-test('an export given up midway stops, hands over nothing, and the next one works', async () => {
-	const items = randomItems(1500, 11);
-	const form = randomForm(items, 11);
-	const stop = new AbortController();
-	const seen: number[] = [];
-	const onProgress = (stage: string, done: number): void => {
-		if (stage === 'items') seen.push(done);
-		if (done >= 200) stop.abort();
-	};
-	const given = exportForm({ form, items }, { as: 'qti-2.2', images: 'svg', onProgress, signal: stop.signal });
-	await expect(given).rejects.toBeInstanceOf(ExportCancelledError);
-	expect(Math.max(...seen)).toBeLessThan(1500);
-	expect((await exportForm(sample, plain)).report.items).toBe(3);
-});
+test.each(qtiVersions)(
+	'an export as %s given up midway stops, hands over nothing, and the next one works',
+	async (as) => {
+		const items = randomItems(1500, 11);
+		const form = randomForm(items, 11);
+		const stop = new AbortController();
+		const seen: number[] = [];
+		const onProgress = (stage: string, done: number): void => {
+			if (stage === 'items') seen.push(done);
+			if (done >= 200) stop.abort();
+		};
+		const order = { as, images: 'svg', grid: 'columns', hasFeedback: as === 'qti-3.0' } as const;
+		const given = exportForm({ form, items }, { ...order, onProgress, signal: stop.signal });
+		await expect(given).rejects.toBeInstanceOf(ExportCancelledError);
+		expect(Math.max(...seen)).toBeLessThan(1500);
+		expect((await exportForm(sample, plain)).report.items).toBe(3);
+	},
+);
 
 test('a signal that is already down stops the export before it begins', async () => {
 	await expect(exportForm(sample, { ...plain, signal: AbortSignal.abort() })).rejects.toMatchObject({
