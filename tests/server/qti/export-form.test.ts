@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { ItemRecord } from '../../../item-bank/items/record.ts';
-import { ExportCancelledError, ExportInputError, ExportRefusedError } from '../../../server/qti/export-errors.ts';
+import { ExportInputError, ExportRefusedError } from '../../../server/qti/export-errors.ts';
 import { exportForm, exportItems } from '../../../server/qti/export-form.ts';
 import { closeValidation } from '../../../server/qti/validate/pool.ts';
 import { validatePackage } from '../../../server/qti/validate-package.ts';
@@ -279,29 +279,4 @@ test('the same item twice is refused, and so is nothing at all', async () => {
 	if (!first) throw new Error('no item');
 	await expect(exportItems([first, first], plain)).rejects.toMatchObject({ code: 'export-item-repeated' });
 	await expect(exportItems([], plain)).rejects.toMatchObject({ code: 'export-empty' });
-});
-
-test.each(qtiVersions)(
-	'an export as %s given up midway stops, hands over nothing, and the next one works',
-	async (as) => {
-		const items = randomItems(1500, 11);
-		const form = randomForm(items, 11);
-		const stop = new AbortController();
-		const seen: number[] = [];
-		const onProgress = (stage: string, done: number): void => {
-			if (stage === 'items') seen.push(done);
-			if (done >= 200) stop.abort();
-		};
-		const order = { as, images: 'svg', grid: 'columns', hasFeedback: as === 'qti-3.0' } as const;
-		const given = exportForm({ form, items }, { ...order, onProgress, signal: stop.signal });
-		await expect(given).rejects.toBeInstanceOf(ExportCancelledError);
-		expect(Math.max(...seen)).toBeLessThan(1500);
-		expect((await exportForm(sample, plain)).report.items).toBe(3);
-	},
-);
-
-test('a signal that is already down stops the export before it begins', async () => {
-	await expect(exportForm(sample, { ...plain, signal: AbortSignal.abort() })).rejects.toMatchObject({
-		code: 'export-cancelled',
-	});
 });
