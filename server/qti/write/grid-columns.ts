@@ -6,6 +6,7 @@ import { writeBlocks } from './blocks.ts';
 import { KeyTooWideError } from './gridded.ts';
 import type { WritingDesk, WrittenInteraction } from './interaction.ts';
 import { listUpTo, nameVariable, setOutcome, when, writeValue } from './processing.ts';
+import { speakPiece } from './speak-piece.ts';
 
 /**
  * A gridded item as its answer grid: one inlineChoiceInteraction a column in the row of a table, each with its marks and
@@ -22,9 +23,9 @@ export function writeGridColumns(
 	const [plainest] = griddings;
 	if (!plainest) throw new KeyTooWideError(value, profile);
 	const columns = listUpTo(columnCount(profile));
-	const caption = `Answer grid${item.unit === undefined ? '' : ` (${item.unit})`}: one mark in each column the answer needs, the others blank`;
+	const caption = `Answer grid${item.unit === undefined ? '' : ` (${item.unit})`}`;
 	const head = columns.map((column) => element('th', { scope: 'col' }, [nameColumn(column, profile)]));
-	const row = columns.map((column) => element('td', {}, [writeColumn(column, profile)]));
+	const row = columns.map((column) => element('td', {}, [writeColumn(column, profile, desk)]));
 	const grid = element('table', {}, [
 		element('caption', {}, [caption]),
 		element('thead', {}, [element('tr', {}, head)]),
@@ -32,7 +33,7 @@ export function writeGridColumns(
 	]);
 	return {
 		declarations: columns.map((column) => declareColumn(column, plainest)),
-		body: [...writeBlocks(desk.stem, desk), grid],
+		body: [...writeBlocks(desk.stem, desk), element('p', {}, [direct(profile)]), grid],
 		scoring: {
 			outcomes: columns.map((column) => declareMark(column)),
 			rules: [...columns.map(readColumn), scoreGriddings(griddings)],
@@ -45,14 +46,32 @@ function nameColumn(column: number, { signColumn }: GridProfile): string {
 	return column === 0 ? 'Sign' : `Digit ${column}`;
 }
 
-function writeColumn(column: number, profile: GridProfile): MarkupElement {
+/** What a student is told of the grid: what the paper tells, without its boxes and bubbles. */
+function direct({ signColumn, placement, symbols, zeros }: GridProfile): string {
+	const isLeft = placement === 'left-when-negative';
+	const first = signColumn === 'first';
+	return [
+		'Choose one mark in each column you need, with no blank inside the number, and leave the other columns blank.',
+		...(first ? ['For a negative number choose the minus sign in the first column.'] : []),
+		...(first && isLeft ? ['Start a negative number in the column right after the sign.'] : []),
+		...(signColumn === 'floating'
+			? ['For a negative number choose the minus sign in the column right before the first digit.']
+			: []),
+		...(symbols.includes('+') ? ['A plus sign may be left out.'] : []),
+		...(zeros === 'strict' ? ['Put no zeros in front of the number.'] : []),
+	].join(' ');
+}
+
+function writeColumn(column: number, profile: GridProfile, { support }: WritingDesk): MarkupElement {
 	const symbols = columnSymbols(profile, column);
 	const attributes = { responseIdentifier: columnIdentifier(column), shuffle: 'false' };
 	return element('inlineChoiceInteraction', attributes, [
 		element('inlineChoice', { identifier: symbolIdentifier(undefined) }, ['blank']),
-		...symbols.map((symbol) =>
-			element('inlineChoice', { identifier: symbolIdentifier(symbol) }, [symbol === '-' ? '−' : symbol]),
-		),
+		...symbols.map((symbol) => {
+			const shown = symbol === '-' ? '−' : symbol;
+			const spoken = support('spoken', () => speakPiece(shown), shown);
+			return element('inlineChoice', { identifier: symbolIdentifier(symbol), ...spoken }, [shown]);
+		}),
 	]);
 }
 
