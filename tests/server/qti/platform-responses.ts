@@ -55,6 +55,16 @@ export function pairResponses(placement: Placement): readonly PairedResponse[] {
 	}));
 }
 
+/**
+ * Whether points on the platform are those of the bank. Shares without an end are rounded after twelve places, and shares that
+ * cancel each other leave a last place of binary fractions; everything else is exact.
+ */
+export function isEarned(earned: number, { state, points }: Score, item: PartItem): boolean {
+	const isShared = 'credit' in item && item.credit === 'parts';
+	const isRounded = state === 'partly' || (isShared && state === 'incorrect');
+	return isRounded ? Math.abs(earned - points) < 1e-9 : earned === points;
+}
+
 interface Given {
 	readonly held: readonly string[];
 	readonly response: PartResponse;

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { FormRecord, ItemRecord } from '../../../../item-bank/items/record.ts';
-import type { Score } from '../../../../item-bank/items/score.ts';
 import { exportForm } from '../../../../server/qti/export-form.ts';
 import { type PlacingManner, placeForm, placeItems } from '../../../../server/qti/placement.ts';
 import { interpretItem, interpretItemTree, openItem } from '../../../../server/qti/scoring/interpret-item.ts';
@@ -9,7 +8,7 @@ import { readTree } from '../../../../server/qti/scoring/read-tree.ts';
 import { qtiVersions } from '../../../../server/qti/versions.ts';
 import { writeItem } from '../../../../server/qti/write/item.ts';
 import { writeShapedXml } from '../../../../server/qti/write/shaped-xml.ts';
-import { pairResponses } from '../platform-responses.ts';
+import { isEarned, pairResponses } from '../platform-responses.ts';
 import { drawFrom } from '../random-draw.ts';
 import { itemKinds, randomForm, randomItems } from '../random-items.ts';
 import { fileOf, unpack } from '../unpacked.ts';
@@ -21,11 +20,6 @@ const manners: readonly PlacingManner[] = [
 	{ hasFeedback: true },
 	{ pointStyle: 'choice', gridStyle: 'columns', hasFeedback: true },
 ];
-
-/** Shares without an end are rounded after twelve places; everything else is exact. */
-function isEarned(earned: number, { state, points }: Score): boolean {
-	return state === 'partly' ? Math.abs(earned - points) < 1e-9 : earned === points;
-}
 
 describe.each(qtiVersions)('%s', (version) => {
 	test.each(manners)(
@@ -40,7 +34,7 @@ describe.each(qtiVersions)('%s', (version) => {
 				for (const { held, score } of pairResponses(placement)) {
 					const outcomes = respond(held);
 					const earned = Number(outcomes.get('SCORE')?.members[0]) * placement.points;
-					if (!isEarned(earned, score)) expect({ id, held, earned }).toEqual({ id, held, earned: score.points });
+					if (!isEarned(earned, score, item)) expect({ id, held, earned }).toEqual({ id, held, earned: score.points });
 					if (outcomes.get('MAXSCORE')?.members[0] !== 1) expect(outcomes.get('MAXSCORE')).toBe(1);
 					const state = `${score.state} ${item.kind}`;
 					states.set(state, (states.get(state) ?? 0) + 1);
@@ -64,7 +58,8 @@ describe.each(qtiVersions)('%s', (version) => {
 				const respond = openItem(readTree(writeShapedXml(writeItem(placement, version, 'png').root)));
 				for (const { held, score } of pairResponses(placement)) {
 					const earned = Number(respond(held).get('SCORE')?.members[0]) * placement.points;
-					if (!isEarned(earned, score)) expect({ kind, held, earned }).toEqual({ kind, held, earned: score.points });
+					if (!isEarned(earned, score, placement.record.item))
+						expect({ kind, held, earned }).toEqual({ kind, held, earned: score.points });
 				}
 			}
 		}
