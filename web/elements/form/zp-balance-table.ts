@@ -1,0 +1,86 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { BalanceReport, BalanceRow } from '../../../item-bank/types.ts';
+import { formsText } from '../../messages/forms.ts';
+import { words } from '../../messages/words.ts';
+import { controlStyles } from '../control-styles.ts';
+import { renderFormMark } from './form-marks.ts';
+
+const text = formsText.compare;
+
+/** How forms compare, measure by measure: one line each with a mark for every form, and the figures. */
+export class ZpBalanceTable extends LitElement {
+	static override properties = { report: { attribute: false }, onlyDifferent: { state: true } };
+	declare report: BalanceReport | undefined;
+	declare private onlyDifferent: boolean;
+
+	constructor() {
+		super();
+		this.onlyDifferent = false;
+	}
+
+	static override styles = [
+		controlStyles,
+		css`
+			:host { display: block; }
+			.scroll { overflow-x: auto; }
+			table { border-collapse: collapse; width: 100%; font-size: 15px; line-height: 24px; }
+			th { text-align: left; font-weight: 600; font-size: 14px; line-height: 21px; border-bottom: 2px solid var(--ink); padding: 2px 8px; vertical-align: bottom; }
+			td { border-bottom: 1px solid var(--paper-line); padding: 2px 8px; }
+			th:first-child, td:first-child { padding-left: 0; }
+			.value { text-align: right; width: 5em; }
+			tr.apart td { font-weight: 600; }
+			tr.beyond td { color: var(--pencil); }
+			svg { display: block; }
+			label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; }
+			.key { display: inline-flex; gap: 6px; align-items: center; }
+			p { margin: 7px 0; }
+		`,
+	];
+
+	protected override render(): TemplateResult | typeof nothing {
+		const { report } = this;
+		if (!report) return nothing;
+		const rows = report.rows.filter(({ difference }) => !this.onlyDifferent || difference !== 0);
+		return html`
+			<label><input type="checkbox" .checked=${this.onlyDifferent} @change=${() => Object.assign(this, { onlyDifferent: !this.onlyDifferent })} /> ${text.onlyDifferent}</label>
+			<div class="scroll" tabindex="0" role="group" aria-label=${text.title}>
+			<table>
+				<thead><tr>
+					<th scope="col">${text.measure}</th><th scope="col"><span class="spoken">${text.line}</span></th>
+					${report.forms.map((title, index) => html`<th scope="col" class="value"><span class="key"><svg viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">${renderFormMark(index, 6, 6)}</svg>${title}</span></th>`)}
+					<th scope="col" class="value">${text.apart}</th>
+				</tr></thead>
+				<tbody>
+					${rows.map(renderRow)}
+					<tr><td>${text.representation}</td><td>${renderMarks(report.representation, 1)}</td>${report.representation.map((value) => html`<td class="value">${value.toFixed(2)}</td>`)}<td></td></tr>
+				</tbody>
+			</table>
+			</div>
+			<p>${text.shared(report.shared)} ${text.caution}</p>
+		`;
+	}
+}
+
+function renderRow({ label, values, difference, allowed }: BalanceRow): TemplateResult {
+	const isBeyond = allowed !== undefined && difference > allowed;
+	return html`<tr class="${difference === 0 ? '' : 'apart'} ${isBeyond ? 'beyond' : ''}">
+		<td>${label}</td>
+		<td>${renderMarks(values, Math.max(...values))}</td>
+		${values.map((value) => html`<td class="value">${words.figure(value)}</td>`)}
+		<td class="value">${difference === 0 ? text.same : words.figure(difference)}${allowed === undefined ? nothing : html` <small class="soft">${text.allowed(allowed)}</small>`}</td>
+	</tr>`;
+}
+
+/** A line from 0 with one mark a form; marks at one place stay apart by their shapes. */
+function renderMarks(values: readonly number[], most: number): TemplateResult {
+	const to = Math.max(most, 1);
+	const place = (value: number): number => Math.round((8 + (value / to) * 124) * 10) / 10;
+	const ends = values.map(place);
+	return html`<svg viewBox="0 0 140 20" width="140" height="20" aria-hidden="true">
+		<path d="M4 10H136M8 7v6M132 7v6" stroke="var(--rule)" fill="none" />
+		<path d="M${Math.min(...ends)} 10H${Math.max(...ends)}" stroke="var(--ink)" stroke-width="3" />
+		${values.map((value, index) => renderFormMark(index, place(value), 10))}
+	</svg>`;
+}
+
+customElements.define('zp-balance-table', ZpBalanceTable);

@@ -1,0 +1,264 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { repeat } from 'lit/directives/repeat.js';
+import { pointsAt, positionsOf } from '../../../item-bank/forms/check-form.ts';
+import type { Form, FormItem, FormSection } from '../../../item-bank/types.ts';
+import {
+	addItem,
+	addSection,
+	findPlace,
+	moveItem,
+	moveSection,
+	nextPlace,
+	type Place,
+	positionOf,
+	removeItem,
+	removeSection,
+	retitleSection,
+	setPoints,
+} from '../../forms/form-edits.ts';
+import type { FormWork } from '../../forms/form-work.ts';
+import { followRow, type SectionBox } from '../../forms/row-drag.ts';
+import { formsText } from '../../messages/forms.ts';
+import { words } from '../../messages/words.ts';
+import { tell } from '../../tell.ts';
+import { controlStyles } from '../control-styles.ts';
+import { type RowState, renderRow } from './form-row.ts';
+import { arrow, strike } from './glyphs.ts';
+import { outlineStyles } from './outline-styles.ts';
+
+const text = formsText.outline;
+
+/**
+ * The form as an ordered list: sections with titles, one row an item, moved by hand or by keyboard. Fires "finder-asked"
+ * (detail: section) and "swap-asked" (detail: item id).
+ */
+export class ZpFormOutline extends LitElement {
+	static override properties = {
+		work: { attribute: false },
+		revision: { type: Number },
+		keys: { type: Boolean },
+		full: { type: Boolean },
+		chosen: { state: true },
+		over: { state: true },
+		dragged: { state: true },
+		said: { state: true },
+	};
+	declare work: FormWork;
+	declare revision: number;
+	/** Whether keys and worked steps show. */
+	declare keys: boolean;
+	/** Whether every item shows as a student meets it. */
+	declare full: boolean;
+	declare private chosen: string | undefined;
+	declare private over: Place | undefined;
+	declare private dragged: string | undefined;
+	/** Said to screen readers when something moves. */
+	declare private said: string;
+	private landed: string | undefined;
+	private isFocusDue = false;
+
+	constructor() {
+		super();
+		Object.assign(this, { keys: false, full: false, said: '' });
+	}
+
+	static override styles = [controlStyles, outlineStyles];
+
+	/** Opens a row and brings it into view. */
+	showItem(item: string): void {
+		this.chosen = item;
+		this.landed = item;
+		this.isFocusDue = true;
+	}
+
+	/** Puts the focus on the button that adds items to a section. */
+	focusFoot(section: number): void {
+		this.renderRoot.querySelector<HTMLElement>(`[data-section="${section}"] .foot button`)?.focus();
+	}
+
+	protected override updated(_changed: PropertyValues): void {
+		if (!this.isFocusDue || this.chosen === undefined) return;
+		const row = this.renderRoot.querySelector<HTMLElement>(`[data-item="${this.chosen}"] .name`);
+		if (!row) return;
+		this.isFocusDue = false;
+		row.focus();
+		row.scrollIntoView({ block: 'nearest' });
+	}
+
+	protected override render(): TemplateResult | typeof nothing {
+		const { form } = this.work;
+		if (!form) return nothing;
+		return html`
+			<p class="spoken" id="keys">${text.keyboard}</p>
+			${form.sections.map((section, index) => this.renderSection(form, section, index))}
+			<p class="foot"><button @click=${() => this.work.change(addSection(form, text.newSection(form.sections.length + 1)), text.did.sectionAdded)}>${text.addSection}</button></p>
+			<div class="spoken" role="status">${this.said}</div>
+		`;
+	}
+
+	private renderSection(form: Form, section: FormSection, index: number): TemplateResult {
+		const { title, items } = section;
+		const points = items.reduce((sum, entry) => sum + this.pointsOf(entry), 0);
+		const isOnly = form.sections.length === 1;
+		const act = (label: string, next: Form, did: string, glyph: TemplateResult, isOff: boolean): TemplateResult =>
+			html`<button ?disabled=${isOff} aria-label=${label} title=${label} @click=${() => this.work.change(next, did)}>${glyph}</button>`;
+		return html`<section data-section=${index} aria-label=${title}>
+			<div class="head">
+				<input aria-label=${text.sectionTitle(index + 1)} maxlength="120" .value=${live(title)} aria-invalid=${title.trim() === '' ? 'true' : 'false'}
+					@change=${(event: Event) => this.work.change(retitleSection(form, index, textOf(event)), text.did.sectionRenamed)} />
+				<span class="soft">${words.items(items.length)}, ${words.points(points)}</span>
+				${act(text.sectionUp(title), moveSection(form, index, -1), text.did.sectionMoved, arrow(-1), index === 0)}
+				${act(text.sectionDown(title), moveSection(form, index, 1), text.did.sectionMoved, arrow(1), index === form.sections.length - 1)}
+				${act(text.sectionRemove(title), removeSection(form, index), text.did.sectionRemoved, strike, isOnly)}
+			</div>
+			${title.trim() === '' ? html`<p class="fault">${text.sectionWithoutTitle}</p>` : nothing}
+			${items.length === 0 ? html`<p class="empty">${text.emptySection}</p>` : nothing}
+			<ol aria-label=${text.itemsOf(title)}>
+				${repeat(
+					items,
+					({ item }) => item,
+					(entry, at) => this.renderItem(form, entry, { section: index, index: at }),
+				)}
+			</ol>
+			${this.isOver(index, items.length) ? html`<div class="drop"></div>` : nothing}
+			<p class="foot"><button @click=${() => this.ask('finder-asked', index)}>${text.addItems(title)}</button></p>
+			<slot name="finder-${index}"></slot>
+		</section>`;
+	}
+
+	private renderItem(form: Form, entry: FormItem, { section, index }: Place): TemplateResult {
+		const { item } = entry;
+		const state: RowState = {
+			work: this.work,
+			entry,
+			position: positionOf(form, item) ?? 0,
+			path: `/sections/${section}/items/${index}`,
+			isChosen: this.chosen === item,
+			isFull: this.full,
+			isDragged: this.dragged === item,
+			hasLanded: this.landed === item,
+			isTarget: this.isOver(section, index),
+			keys: this.keys,
+		};
+		return renderRow(state, {
+			choose: () => this.choose(item),
+			press: (event) => this.press(event, form, item),
+			drag: (event) => this.drag(event, form, item),
+			move: (step) => this.move(form, item, step),
+			takeOut: () => this.takeOut(form, item),
+			swap: () => this.ask('swap-asked', item),
+			givePoints: (event) => this.givePoints(event, form, entry),
+		});
+	}
+
+	private pointsOf(entry: FormItem): number {
+		const item = this.work.findItem(entry.item, entry.version);
+		return item ? pointsAt(entry, item) : (entry.points ?? 0);
+	}
+
+	private choose(id: string): void {
+		this.chosen = this.chosen === id ? undefined : id;
+		this.landed = undefined;
+	}
+
+	/** Arrow keys go through the rows; with Alt they move one; Delete takes it out. */
+	private press(event: KeyboardEvent, form: Form, id: string): void {
+		const step = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : undefined;
+		if (step !== undefined && event.altKey) this.move(form, id, step);
+		else if (step !== undefined) this.focusRow(positionsOf(form)[(positionOf(form, id) ?? 0) - 1 + step]?.entry.item);
+		else if (event.key === 'Delete') this.takeOut(form, id);
+		else return;
+		event.preventDefault();
+	}
+
+	private move(form: Form, id: string, step: -1 | 1): void {
+		const place = nextPlace(form, id, step);
+		if (!place) {
+			this.said = step === -1 ? text.isFirst : text.isLast;
+			return;
+		}
+		this.place(moveItem(form, id, place), id);
+	}
+
+	/** Lays the moved form down, says where the item is now, and keeps the focus on it. */
+	private place(next: Form, id: string): void {
+		this.work.change(next, text.did.moved);
+		const place = findPlace(next, id);
+		const entry = place && next.sections[place.section]?.items[place.index];
+		const name = entry ? (this.work.findItem(id, entry.version)?.name ?? id) : id;
+		const section = next.sections[place?.section ?? 0]?.title ?? '';
+		this.said = text.movedTo(name, positionOf(next, id) ?? 0, positionsOf(next).length, section);
+		this.landed = id;
+		void this.updateComplete.then(() => this.focusRow(id));
+	}
+
+	private takeOut(form: Form, id: string): void {
+		const place = findPlace(form, id);
+		const entry = place && form.sections[place.section]?.items[place.index];
+		if (!place || !entry) return;
+		const position = positionOf(form, id) ?? 0;
+		const neighbour = (positionsOf(form)[position] ?? positionsOf(form)[position - 2])?.entry.item;
+		this.work.change(removeItem(form, id), text.did.removed);
+		if (this.chosen === id) this.chosen = undefined;
+		tell(text.removed(position, this.work.findItem(id, entry.version)?.name ?? id), async () => {
+			if (this.work.form)
+				this.work.change(addItem(this.work.form, entry, place.section, place.index), text.did.putBack);
+		});
+		void this.updateComplete.then(() => this.focusRow(neighbour));
+	}
+
+	private givePoints(event: Event, form: Form, entry: FormItem): void {
+		const points = Number(textOf(event));
+		const own = this.work.findItem(entry.item, entry.version)?.points;
+		if (!Number.isInteger(points) || points < 1 || points > 10) {
+			this.said = text.pointsRange;
+			tell(text.pointsRange);
+			this.requestUpdate();
+		} else this.work.change(setPoints(form, entry.item, points === own ? undefined : points), text.did.points);
+	}
+
+	private drag(event: PointerEvent, form: Form, id: string): void {
+		const from = findPlace(form, id);
+		followRow(event, {
+			boxes: () => this.readBoxes(),
+			show: (over) => Object.assign(this, { over, dragged: id }),
+			drop: (over) => {
+				Object.assign(this, { over: undefined, dragged: undefined });
+				if (!over || !from) return;
+				const isBelow = over.section === from.section && over.index > from.index;
+				this.place(moveItem(form, id, { section: over.section, index: over.index - (isBelow ? 1 : 0) }), id);
+			},
+		});
+	}
+
+	private readBoxes(): readonly SectionBox[] {
+		return [...this.renderRoot.querySelectorAll('section')].map((section, index) => ({
+			section: index,
+			bottom: section.getBoundingClientRect().bottom,
+			middles: [...section.querySelectorAll('li')].map((row) => {
+				const { top, height } = row.getBoundingClientRect();
+				return top + height / 2;
+			}),
+		}));
+	}
+
+	private isOver(section: number, index: number): boolean {
+		return this.over?.section === section && this.over.index === index;
+	}
+
+	private focusRow(id: string | undefined): void {
+		const row = id === undefined ? null : this.renderRoot.querySelector<HTMLElement>(`[data-item="${id}"] .name`);
+		(row ?? this.renderRoot.querySelector<HTMLElement>('.foot button'))?.focus();
+	}
+
+	private ask(name: 'finder-asked' | 'swap-asked', detail: number | string): void {
+		this.dispatchEvent(new CustomEvent(name, { detail }));
+	}
+}
+
+function textOf(event: Event): string {
+	return event.target instanceof HTMLInputElement ? event.target.value : '';
+}
+
+customElements.define('zp-form-outline', ZpFormOutline);
