@@ -1,12 +1,12 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { positionsOf } from '../../item-bank/forms/check-form.ts';
-import type { FindItem } from '../../item-bank/forms/compare-forms.ts';
-import type { ErrorReport, Form, FormDetails, ItemEntry } from '../../item-bank/types.ts';
+import type { ErrorReport, Form, FormDetails } from '../../item-bank/types.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
 import { formsText } from '../messages/forms.ts';
 import { type Draft, dropDraft, readDraft, writeDraft } from './draft-storage.ts';
 import { addItem, isSameForm, startForm } from './form-edits.ts';
+import { KnownItems } from './known-items.ts';
 
 /** What a step changed, in words, and the form before it. */
 interface Step {
@@ -40,7 +40,8 @@ export class FormWork implements ReactiveController {
 	private baseVersion = 0;
 	private past: Step[] = [];
 	private future: Step[] = [];
-	private readonly records = new Map<string, ItemEntry>();
+	/** What the desk knows of items. */
+	readonly items = new KnownItems();
 	private readonly host: ReactiveControllerHost;
 	private readonly resume = (): void => {
 		if (this.saving === 'waiting') void this.save();
@@ -79,14 +80,6 @@ export class FormWork implements ReactiveController {
 		return this.future.at(-1)?.what;
 	}
 
-	/** The item of a version that the desk knows. */
-	readonly findItem: FindItem = (id, version) => this.records.get(`${id} ${version}`)?.item;
-
-	/** Like {@link findItem}, with its status. */
-	findRecord(id: string, version: number): ItemEntry | undefined {
-		return this.records.get(`${id} ${version}`);
-	}
-
 	private get base(): Form | undefined {
 		return this.saved?.record.version === this.baseVersion ? this.saved.record.form : undefined;
 	}
@@ -103,7 +96,7 @@ export class FormWork implements ReactiveController {
 			this.saved = details;
 			this.baseVersion = draft && details ? draft.baseVersion : (details?.record.version ?? 0);
 			this.form = draft?.form ?? details?.record.form;
-			await this.readItems();
+			if (this.form) await this.items.readMissing(this.form);
 			if (draft && details && !this.isUnsaved) this.keep();
 			if (draft && details && draft.baseVersion < details.record.version) this.meet(details);
 		} catch (error) {
@@ -131,11 +124,6 @@ export class FormWork implements ReactiveController {
 	/** Makes the change taken back last again and says what it was. */
 	redo(): string | undefined {
 		return this.step(this.future, this.past);
-	}
-
-	/** Adds to what the desk knows. */
-	learn(entries: readonly ItemEntry[]): void {
-		for (const entry of entries) this.records.set(`${entry.id} ${entry.version}`, entry);
 	}
 
 	/** Keeps the form in the bank as a new version. True when the bank has it; else the desk says why not. */
@@ -174,7 +162,7 @@ export class FormWork implements ReactiveController {
 			const joined = positionsOf(form).reduce((sum, { entry }) => addItem(sum, entry, last), theirs);
 			this.change(joined, formsText.conflict.joined);
 		}
-		await this.readItems();
+		if (this.form) await this.items.readMissing(this.form);
 		this.keep();
 		this.show();
 	}
@@ -203,7 +191,7 @@ export class FormWork implements ReactiveController {
 				? await callApi('POST /api/forms', { body: { id, form } })
 				: await callApi('PUT /api/forms/{id}', { path: { id }, body: { baseVersion: this.baseVersion, form } });
 		this.baseVersion = record.version;
-		this.saved = { record, items: [...this.records.values()], givings: this.saved?.givings ?? [] };
+		this.saved = { record, items: this.items.all(), givings: this.saved?.givings ?? [] };
 	}
 
 	/** Finds out what a refusal means for the work. An answer that was lost on the way is seen by the form it left. */
@@ -256,7 +244,7 @@ export class FormWork implements ReactiveController {
 
 	private async read(id: string): Promise<FormDetails> {
 		const details = await callApi('GET /api/forms/{id}', { path: { id } });
-		this.learn(details.items);
+		this.items.learn(details.items);
 		return details;
 	}
 
@@ -267,22 +255,6 @@ export class FormWork implements ReactiveController {
 			if (error instanceof ApiError && error.code === 'not-found') return undefined;
 			throw error;
 		}
-	}
-
-	/** Reads the items of the desk that no answer has brought yet. */
-	private async readItems(): Promise<void> {
-		const missing = this.form
-			? positionsOf(this.form).filter(({ entry }) => !this.findItem(entry.item, entry.version))
-			: [];
-		const read = await Promise.all(
-			missing.map(({ entry: { item, version } }) =>
-				callApi('GET /api/items/{id}', { path: { id: item }, query: { version } }).catch((error: unknown) => {
-					if (error instanceof ApiError && error.code === 'not-found') return undefined;
-					throw error;
-				}),
-			),
-		);
-		this.learn(read.filter((entry) => entry !== undefined));
 	}
 
 	private show(): void {

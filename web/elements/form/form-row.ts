@@ -43,9 +43,9 @@ export interface RowActs {
 /** One row of the outline: where it stands, what it is, and, opened, the item as a student meets it. */
 export function renderRow(state: RowState, acts: RowActs): TemplateResult {
 	const { work, entry, position, path } = state;
-	const item = work.findItem(entry.item, entry.version);
+	const item = work.items.find(entry.item, entry.version);
 	const isOpen = state.isFull || state.isChosen;
-	const name = item?.name ?? text.unknownItem(entry.item, entry.version);
+	const name = item ? work.items.nameOf(entry) : text.unknownItem(entry.item, entry.version);
 	const fault = work.problems.find((problem) => problem.path.startsWith(`${path}/`) || problem.path === path);
 	const marks = [
 		state.isChosen ? 'chosen' : '',
@@ -77,7 +77,7 @@ export function renderRow(state: RowState, acts: RowActs): TemplateResult {
 }
 
 function renderOpen({ work, entry, position, isChosen, keys }: RowState, acts: RowActs): TemplateResult {
-	const record = work.findRecord(entry.item, entry.version);
+	const record = work.items.findEntry(entry.item, entry.version);
 	if (!record) return html`<div class="acts alone"><button @click=${acts.takeOut}>${text.remove}</button></div>`;
 	return html`<article class="open" aria-label=${text.item(position)}>
 		<zp-item .item=${record.item} grid=${work.form?.gridProfile ?? ''}></zp-item>

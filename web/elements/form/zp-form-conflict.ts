@@ -62,7 +62,7 @@ export class ZpFormConflict extends LitElement {
 
 	private renderItems(entries: readonly FormItem[]): TemplateResult {
 		if (entries.length === 0) return html`<p class="soft">${text.none}</p>`;
-		return html`<ul>${entries.map(({ item, version }) => html`<li>${this.work.findItem(item, version)?.name ?? item}</li>`)}</ul>`;
+		return html`<ul>${entries.map((entry) => html`<li>${this.work.items.nameOf(entry)}</li>`)}</ul>`;
 	}
 
 	private settle(choice: 'mine' | 'theirs' | 'both'): void {

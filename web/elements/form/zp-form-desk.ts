@@ -7,6 +7,7 @@ import { ApiError, fetchGroups } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
 import { addItem, positionOf } from '../../forms/form-edits.ts';
 import { FormWork } from '../../forms/form-work.ts';
+import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { tell } from '../../tell.ts';
@@ -116,13 +117,13 @@ export class ZpFormDesk extends LitElement {
 		const { form } = this.work;
 		if (!form) return;
 		if (positionOf(form, entry.id) !== undefined) {
-			tell(text.alreadyThere(entry.item.name));
+			tell(text.alreadyThere(printItemName(entry.item.name)));
 			return;
 		}
-		this.work.learn([entry]);
+		this.work.items.learn([entry]);
 		const next = addItem(form, { item: entry.id, version: entry.version }, this.section ?? form.sections.length - 1);
 		this.work.change(next, text.did.added);
-		this.said = text.added(entry.item.name, positionOf(next, entry.id) ?? 0);
+		this.said = text.added(printItemName(entry.item.name), positionOf(next, entry.id) ?? 0);
 		if (this.section === undefined) {
 			tell(this.said);
 			this.outline?.showItem(entry.id);

@@ -67,7 +67,7 @@ export class ZpFormDialogs extends LitElement {
 				return formsText.another.title;
 			case 'swap': {
 				const entry = form?.sections.flatMap(({ items }) => items).find(({ item }) => item === this.item);
-				const name = entry ? (this.work.findItem(entry.item, entry.version)?.name ?? this.item) : this.item;
+				const name = entry ? this.work.items.nameOf(entry) : this.item;
 				return formsText.swap.title((form && positionOf(form, this.item)) ?? 0, name);
 			}
 			default:

@@ -55,7 +55,7 @@ export class ZpFormFacts extends LitElement {
 		const { form } = this.work;
 		if (!form) return nothing;
 		const plan = this.blueprints.find(({ id }) => id === this.blueprint)?.blueprint;
-		const facts = findFacts(form, this.work.findItem, plan);
+		const facts = findFacts(form, this.work.items.find, plan);
 		return html`
 			<h3>${text.plan}</h3>
 			<label class="choice">${text.against}

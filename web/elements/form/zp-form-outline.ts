@@ -153,7 +153,7 @@ export class ZpFormOutline extends LitElement {
 	}
 
 	private pointsOf(entry: FormItem): number {
-		const item = this.work.findItem(entry.item, entry.version);
+		const item = this.work.items.find(entry.item, entry.version);
 		return item ? pointsAt(entry, item) : (entry.points ?? 0);
 	}
 
@@ -186,7 +186,7 @@ export class ZpFormOutline extends LitElement {
 		this.work.change(next, text.did.moved);
 		const place = findPlace(next, id);
 		const entry = place && next.sections[place.section]?.items[place.index];
-		const name = entry ? (this.work.findItem(id, entry.version)?.name ?? id) : id;
+		const name = entry ? this.work.items.nameOf(entry) : id;
 		const section = next.sections[place?.section ?? 0]?.title ?? '';
 		this.said = text.movedTo(name, positionOf(next, id) ?? 0, positionsOf(next).length, section);
 		this.landed = id;
@@ -201,7 +201,7 @@ export class ZpFormOutline extends LitElement {
 		const neighbour = (positionsOf(form)[position] ?? positionsOf(form)[position - 2])?.entry.item;
 		this.work.change(removeItem(form, id), text.did.removed);
 		if (this.chosen === id) this.chosen = undefined;
-		tell(text.removed(position, this.work.findItem(id, entry.version)?.name ?? id), async () => {
+		tell(text.removed(position, this.work.items.nameOf(entry)), async () => {
 			if (this.work.form)
 				this.work.change(addItem(this.work.form, entry, place.section, place.index), text.did.putBack);
 		});
@@ -210,7 +210,7 @@ export class ZpFormOutline extends LitElement {
 
 	private givePoints(event: Event, form: Form, entry: FormItem): void {
 		const points = Number(textOf(event));
-		const own = this.work.findItem(entry.item, entry.version)?.points;
+		const own = this.work.items.find(entry.item, entry.version)?.points;
 		if (!Number.isInteger(points) || points < 1 || points > 10) {
 			this.said = text.pointsRange;
 			tell(text.pointsRange);

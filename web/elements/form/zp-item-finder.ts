@@ -2,6 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import type { ItemEntry, ItemQuery, KindName, ModelType } from '../../../item-bank/types.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
+import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { controlStyles } from '../control-styles.ts';
@@ -152,23 +153,24 @@ export class ZpItemFinder extends LitElement {
 
 	private renderHit(entry: ItemEntry): TemplateResult {
 		const { id, item, status } = entry;
+		const name = printItemName(item.name);
 		const isTaken = this.taken.has(id);
 		const isOpen = this.opened === `${id} ${entry.version}`;
 		return html`<li>
 			<div class="hit">
-				<button class="name" aria-expanded=${isOpen} @click=${() => this.open(entry)}>${item.name}${status === 'draft' ? html` <span class="soft">(${words.statuses.draft})</span>` : nothing}</button>
+				<button class="name" aria-expanded=${isOpen} @click=${() => this.open(entry)}>${name}${status === 'draft' ? html` <span class="soft">(${words.statuses.draft})</span>` : nothing}</button>
 				<span class="cell">${item.alignments.find(({ primary }) => primary === true)?.code ?? ''}</span>
 				<span class="cell model">${words.models[item.given]}</span>
 				<span class="cell kind">${words.kinds[item.kind]}</span>
-				<button class="add" aria-disabled=${isTaken} aria-label=${isTaken ? text.isTaken(item.name) : text.addNamed(item.name)} @click=${() => this.choose(entry)}>${isTaken ? text.taken : text.add}</button>
+				<button class="add" aria-disabled=${isTaken} aria-label=${isTaken ? text.isTaken(name) : text.addNamed(name)} @click=${() => this.choose(entry)}>${isTaken ? text.taken : text.add}</button>
 			</div>
 			${isOpen ? html`<zp-item .item=${item} grid=${this.grid}></zp-item>` : nothing}
 		</li>`;
 	}
 
 	private open({ id, version }: ItemEntry): void {
-		const name = `${id} ${version}`;
-		this.opened = this.opened === name ? undefined : name;
+		const key = `${id} ${version}`;
+		this.opened = this.opened === key ? undefined : key;
 	}
 
 	/** The button stays where it is when its item is taken, so that the focus does. */

@@ -34,7 +34,7 @@ export class ZpStudentPreview extends LitElement {
 		const { form } = this.work;
 		const places = form ? positionsOf(form) : [];
 		const here = places[this.at];
-		const item = here && this.work.findItem(here.entry.item, here.entry.version);
+		const item = here && this.work.items.find(here.entry.item, here.entry.version);
 		if (!form || !here) return html`<p>${text.empty}</p>`;
 		const dot = places.length === 1 ? 50 : 2 + (this.at / (places.length - 1)) * 96;
 		return html`

@@ -4,6 +4,7 @@ import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
 import { positionOf, replaceItem } from '../../forms/form-edits.ts';
 import type { FormWork } from '../../forms/form-work.ts';
+import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { tell } from '../../tell.ts';
 import { controlStyles } from '../control-styles.ts';
@@ -94,9 +95,9 @@ export class ZpSwapPanel extends LitElement {
 		const { likeness, differences, keepsPlan } = offer;
 		return html`<li>
 			<div class="head">
-				<strong>${entry.item.name}</strong>
+				<strong>${printItemName(entry.item.name)}</strong>
 				<span class="soft">${text.likeness(likeness)}</span>
-				<button @click=${() => this.take(entry)} aria-label="${text.take}: ${entry.item.name}">${text.take}</button>
+				<button @click=${() => this.take(entry)} aria-label="${text.take}: ${printItemName(entry.item.name)}">${text.take}</button>
 			</div>
 			<p class="soft">${differences.length === 0 ? text.same : differences.join('; ')}${keepsPlan ? nothing : html`; <span class="short">${text.breaksPlan}</span>`}</p>
 			<zp-item .item=${entry.item} grid=${this.work.form?.gridProfile ?? ''}></zp-item>
@@ -107,10 +108,10 @@ export class ZpSwapPanel extends LitElement {
 		const { form } = this.work;
 		if (!form) return;
 		const old = form.sections.flatMap(({ items }) => items).find(({ item }) => item === this.item);
-		const name = old ? this.work.findItem(old.item, old.version)?.name : undefined;
-		this.work.learn([entry]);
+		const name = old ? this.work.items.nameOf(old) : this.item;
+		this.work.items.learn([entry]);
 		this.work.change(replaceItem(form, this.item, { item: entry.id, version: entry.version }), text.took);
-		tell(text.told(name ?? this.item, entry.item.name), async () => {
+		tell(text.told(name, printItemName(entry.item.name)), async () => {
 			if (this.work.form && old) this.work.change(replaceItem(this.work.form, entry.id, old), text.took);
 		});
 		this.dispatchEvent(new CustomEvent<string>('swap-ended', { detail: entry.id }));
