@@ -33,6 +33,7 @@ import type {
 	PrintOrder,
 	ProblemList,
 	Supply,
+	SupplyQuery,
 	SwapOffers,
 	SwapOrder,
 	VersionChoice,
@@ -76,7 +77,7 @@ export interface Api {
 	};
 	readonly 'GET /api/patterns': { readonly answer: PatternList };
 	readonly 'GET /api/standards': { readonly answer: FrameworkList };
-	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
+	readonly 'GET /api/standards/{framework}/{edition}': { readonly query: SupplyQuery; readonly answer: Supply };
 	readonly 'GET /api/forms': { readonly answer: FormList };
 	readonly 'POST /api/forms': { readonly body: FormCreation; readonly answer: FormEntry };
 	readonly 'GET /api/forms/{id}': { readonly query: VersionQuery; readonly answer: FormDetails };
