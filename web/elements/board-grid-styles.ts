@@ -2,12 +2,12 @@ import { css } from 'lit';
 
 /** The board: hairlines, 28 px rows, columns of one width under every lens. */
 export const boardGridStyles = css`
-	:host { display: block; min-width: 0; overflow-x: auto; container-type: inline-size; }
+	:host { display: block; min-width: 0; overflow-x: auto; position: relative; container-type: inline-size; }
 	table { border-collapse: separate; border-spacing: 0; table-layout: fixed; width: 100%; min-width: 640px; }
 	col { width: 104px; }
 	col.head { width: auto; }
 	th, td { padding: 0 6px; height: var(--row); text-align: left; border-bottom: 1px solid var(--paper-line); font-weight: 400; overflow: hidden; white-space: nowrap; scroll-margin: 70px 0; }
-	thead th { position: sticky; top: 0; z-index: 2; background: var(--paper); border-bottom: 1.5px solid var(--ink); font-weight: 600; height: 32px; }
+	thead th { position: sticky; top: 0; z-index: 2; background: var(--paper); border-bottom: 1.5px solid var(--ink); font-weight: 600; font-size: 15px; height: 32px; }
 	td { cursor: pointer; border-left: 1px solid var(--paper-line); }
 	td:hover { background: var(--ink-wash); }
 	td.total { border-left: 1.5px solid var(--rule); }

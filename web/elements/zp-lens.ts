@@ -22,9 +22,9 @@ export class ZpLens extends LitElement {
 			.points { display: flex; position: relative; width: max-content; max-width: 100%; }
 			.points::before { content: ''; position: absolute; left: 60px; right: 60px; bottom: 9px; border-top: 1.5px solid var(--ink); }
 			label { position: relative; width: 120px; text-align: center; padding-bottom: 20px; line-height: 24px; }
-			input { position: absolute; left: 50%; bottom: 0; width: 20px; height: 20px; margin-left: -10px; appearance: none; border-radius: 50%; cursor: pointer; }
-			input::before { content: ''; position: absolute; inset: 4px; border-radius: 50%; background: var(--paper); border: 2px solid var(--ink); }
-			input:checked::before { inset: 3px; background: var(--ink); }
+			.points input { position: absolute; left: 50%; bottom: 0; width: 20px; height: 20px; margin-left: -10px; appearance: none; border-radius: 50%; cursor: pointer; }
+			.points input::before { content: ''; position: absolute; inset: 4px; border-radius: 50%; background: var(--paper); border: 2px solid var(--ink); }
+			.points input:checked::before { inset: 3px; background: var(--ink); }
 			label:has(:checked) { font-weight: 600; }
 			label:hover { text-decoration: underline; text-underline-offset: 3px; }
 			@media (max-width: 480px) { label { width: 104px; } .points::before { left: 52px; right: 52px; } }

@@ -23,7 +23,7 @@ export const boardPageStyles = css`
 	@media (max-width: 900px) {
 		.page, .page.opened { grid-template-columns: minmax(0, 1fr); }
 		.margin { border-right: 0; border-bottom: 2px solid var(--paper-line); padding: 7px 14px; }
-		.margin > summary { display: block; font-weight: 600; min-height: 44px; line-height: 44px; }
+		.margin > summary { display: list-item; list-style-position: inside; font-weight: 600; padding: 8px 0; line-height: 28px; }
 		.middle, .opened .middle { padding: 14px; }
 	}
 	@media print {
