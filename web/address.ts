@@ -25,7 +25,7 @@ export function parseAddress(hash: string): Address | undefined {
 /** Writes an address for a link. Fields that are undefined or empty are left out; a list repeats its field. */
 export function printAddress(
 	page: PageName,
-	query: Readonly<Record<string, string | number | readonly (string | number)[] | undefined>> = {},
+	query: Readonly<Record<string, string | number | boolean | readonly (string | number)[] | undefined>> = {},
 	id?: string,
 ): string {
 	const fields = new URLSearchParams();

@@ -68,9 +68,10 @@ export interface RequestParts {
 	readonly signal?: AbortSignal | undefined;
 }
 
-/** Names of the events on the window that say that the bank stopped answering, and that it answers again. */
+/** Names of the events on the window that say that the bank stopped answering, that it answers again, and that what it holds was changed. */
 export const bankLostEvent = 'zp-bank-lost';
 export const bankFoundEvent = 'zp-bank-found';
+export const bankChangedEvent = 'zp-bank-changed';
 
 /** Asks the bank; comes back only with an answer in 2xx. Throws ApiError, and AbortError when given up. */
 export async function request(path: string, parts: RequestParts = {}): Promise<Response> {

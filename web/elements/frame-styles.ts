@@ -7,6 +7,9 @@ export const frameStyles = css`
 	.skip:focus { top: 7px; }
 	header { display: flex; gap: 7px 42px; align-items: center; padding: 7px 28px; min-height: 56px; border-bottom: 1px solid var(--ink); }
 	.name { font: 600 20px/28px var(--sans); display: flex; gap: 10px; align-items: center; text-decoration: none; }
+	.signs { display: flex; }
+	.signs svg { width: 20px; height: 20px; }
+	.signs svg + svg { margin-left: -3px; }
 	nav ol { list-style: none; margin: 0; padding: 0; display: flex; position: relative; }
 	nav ol::before { content: ''; position: absolute; left: 0; right: 0; bottom: 6px; border-top: 1px solid var(--rule); }
 	nav a { display: block; position: relative; padding: 0 18px 14px; min-width: 84px; text-align: center; text-decoration: none; line-height: 24px; }

@@ -14,17 +14,19 @@ export interface LineMarks {
 	readonly at?: number;
 	/** How sure that is, a bar. */
 	readonly interval?: { readonly low: number; readonly high: number };
+	/** Units across; 100 when left out. */
+	readonly width?: number;
 }
 
 /** Most strokes of a tally; more are written as a figure. */
 export const mostStrokes = 25;
 
 const lineStart = 7;
-const lineEnd = 93;
 
-/** A number line of 100 × 20 units with bracket, bar and dot. Hidden from screen readers: say the same in words beside it. */
+/** A number line 20 units high, with bracket, bar and dot. Hidden from screen readers: say the same in words beside it. */
 export function renderLine(marks: LineMarks): TemplateResult {
-	const { from, to, tick = 0, wanted, at, interval } = marks;
+	const { from, to, tick = 0, wanted, at, interval, width = 100 } = marks;
+	const lineEnd = width - lineStart;
 	const place = (value: number): number => {
 		const share = to === from ? 0.5 : (Math.min(Math.max(value, from), to) - from) / (to - from);
 		return Math.round((lineStart + share * (lineEnd - lineStart)) * 10) / 10;
@@ -33,15 +35,15 @@ export function renderLine(marks: LineMarks): TemplateResult {
 		tick > 0 ? Array.from({ length: Math.floor((to - from) / tick) + 1 }, (_none, at) => from + at * tick) : [];
 	const isOff =
 		at !== undefined && wanted !== undefined && (at < (wanted.min ?? from) || at > (wanted.max ?? Infinity));
-	return html`<svg class="line" viewBox="0 0 100 20" width="100" height="20" aria-hidden="true">
+	return html`<svg class="line" viewBox="0 0 ${width} 20" width=${width} height="20" aria-hidden="true">
 		<path d="M${lineStart - 4} 10H${lineEnd + 4}${ticks.map((value) => `M${place(value)} 8v4`).join('')}" stroke="var(--rule)" fill="none" />
-		${wanted === undefined ? nothing : renderBracket(place(wanted.min ?? from), wanted.max === undefined ? undefined : place(wanted.max))}
+		${wanted === undefined ? nothing : renderBracket(place(wanted.min ?? from), wanted.max === undefined ? undefined : place(wanted.max), lineEnd)}
 		${interval === undefined ? nothing : svg`<path d="M${place(interval.low)} 10H${place(interval.high)}M${place(interval.low)} 7v6M${place(interval.high)} 7v6" stroke="var(--ink)" stroke-width="2" fill="none" />`}
 		${at === undefined ? nothing : svg`<circle cx=${place(at)} cy="10" r="4" fill=${isOff ? 'var(--paper)' : 'var(--ink)'} stroke=${isOff ? 'var(--pencil)' : 'var(--ink)'} stroke-width="2" />`}
 	</svg>`;
 }
 
-function renderBracket(low: number, high: number | undefined): SVGTemplateResult {
+function renderBracket(low: number, high: number | undefined, lineEnd: number): SVGTemplateResult {
 	const right = high === undefined ? `M${lineEnd} 6l4 4l-4 4` : `M${high + 3} 3h3v14h-3`;
 	return svg`<path d="M${low - 3} 3h-3v14h3${right}" stroke="var(--ink)" stroke-width="1.5" fill="none" />`;
 }

@@ -5,6 +5,7 @@ import { words } from '../messages/words.ts';
 import { type Told, toldEvent } from '../tell.ts';
 import { controlStyles } from './control-styles.ts';
 import { frameStyles } from './frame-styles.ts';
+import { renderSign } from './marks.ts';
 
 const files = import.meta.glob('../pages/zp-*.ts');
 const fileOf: Readonly<Record<PageName, string>> = {
@@ -144,7 +145,7 @@ export class ZpFrame extends LitElement {
 		return html`
 			<header>
 				<button class="skip" @click=${() => this.renderRoot.querySelector('main')?.focus()}>${words.frame.skip}</button>
-				<a class="name" href=${printAddress('board')}><img src="./icon.svg" alt="" width="28" height="28" /> ${words.frame.name}</a>
+				<a class="name" href=${printAddress('board')}><span class="signs">${renderSign('plus')}${renderSign('minus')}</span> ${words.frame.name}</a>
 				<nav aria-label=${words.frame.pages}>
 					<ol>
 						${listed.map((name) => html`<li><a href=${printAddress(name)} aria-current=${this.address?.page === name ? 'page' : nothing}>${words.frame.page[name]}</a></li>`)}
