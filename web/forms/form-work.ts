@@ -91,7 +91,7 @@ export class FormWork implements ReactiveController {
 		this.show();
 		const draft = readDraft(localStorage, id);
 		try {
-			const details = draft?.baseVersion === 0 ? await this.findSaved(id) : await this.read(id);
+			const details = draft?.baseVersion === 0 ? undefined : await this.read(id);
 			if (this.id !== id) return;
 			this.saved = details;
 			this.baseVersion = draft && details ? draft.baseVersion : (details?.record.version ?? 0);
@@ -246,15 +246,6 @@ export class FormWork implements ReactiveController {
 		const details = await callApi('GET /api/forms/{id}', { path: { id } });
 		this.items.learn(details.items);
 		return details;
-	}
-
-	private async findSaved(id: string): Promise<FormDetails | undefined> {
-		try {
-			return await this.read(id);
-		} catch (error) {
-			if (error instanceof ApiError && error.code === 'not-found') return undefined;
-			throw error;
-		}
 	}
 
 	private show(): void {

@@ -17,14 +17,17 @@ export const formBuildingText = {
 		likeMeaning: 'The bank chooses other items that follow the same plan. No item is shared.',
 		retake: 'A retake with new numbers',
 		retakeMeaning:
-			'Items that were generated come again with other numbers, as drafts for you to look at; the others stay.',
+			'Each item that a family can vary comes again with other numbers, as a draft for you to look at; the others stay.',
+		progress: (at: number, all: number): string => `Item ${at} of ${all}`,
 		make: 'Make it',
 		making: 'Working…',
 		titleOf: (title: string): string => nextTitle(title),
-		retakeTitle: (title: string): string => `${title}, retake`,
+		retakeTitle: (title: string): string => `${title.slice(0, 112)}, retake`,
 		impossible: 'The bank has too few items for a second form like this one:',
-		kept: (count: number): string => (count === 0 ? '' : `${items(count)} had no family and stayed the same.`),
-		noFamily: 'No item of this form was generated, so there are no new numbers to give.',
+		kept: (count: number): string =>
+			count === 0 ? '' : `${items(count)} stayed as they are: no family makes their shape.`,
+		noFamily:
+			'No family makes items of these shapes, so there are no new numbers to give. Swap items one by one instead.',
 		made: (title: string): string => `“${title}” is on the desk, not yet in the bank.`,
 	},
 	build: {

@@ -88,6 +88,7 @@ export const formsText = {
 		item: (position: number): string => `Item ${position}`,
 		unknownItem: (id: string, version: number): string => `${id}, version ${version}: not in the bank`,
 		points: 'points',
+		pointShort: 'pt',
 		pointsHere: 'Points on this form',
 		pointsRange: 'Points are a whole number from 1 to 10.',
 		drag: 'Drag to move',

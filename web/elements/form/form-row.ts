@@ -65,7 +65,7 @@ export function renderRow(state: RowState, acts: RowActs): TemplateResult {
 			<span class="cell">${item?.alignments.find(({ primary }) => primary === true)?.code ?? ''}</span>
 			<span class="cell model">${item ? words.models[item.given] : ''}</span>
 			<span class="cell kind">${item ? words.kinds[item.kind] : ''}</span>
-			<span class="points">${item ? pointsAt(entry, item) : (entry.points ?? '')}<span class="spoken"> ${text.points}</span></span>
+			<span class="points">${item ? pointsAt(entry, item) : (entry.points ?? '')}<span class="soft" aria-hidden="true"> ${text.pointShort}</span><span class="spoken"> ${text.points}</span></span>
 			<span class="tools">
 				${tool(text.moveUp, () => acts.move(-1), arrow(-1))} ${tool(text.moveDown, () => acts.move(1), arrow(1))}
 				${tool(text.remove, acts.takeOut, strike)}

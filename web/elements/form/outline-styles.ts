@@ -10,7 +10,7 @@ export const outlineStyles = css`
 	.head .soft { font-size: 14px; white-space: nowrap; }
 	ol { list-style: none; margin: 0; padding: 0; }
 	li { border-bottom: 1px solid var(--paper-line); position: relative; }
-	.row { display: grid; grid-template-columns: 44px minmax(0, 1fr) 92px 92px 108px 40px 100px; align-items: center; min-height: var(--row, 28px); gap: 0 8px; font-size: 15px; line-height: 24px; }
+	.row { display: grid; grid-template-columns: 44px minmax(0, 1fr) 92px 92px 108px 44px 100px; align-items: center; min-height: var(--row, 28px); gap: 0 8px; font-size: 15px; line-height: 24px; }
 	.grip { font-weight: 600; text-align: right; cursor: grab; touch-action: none; user-select: none; padding: 2px 8px 2px 0; display: flex; gap: 6px; justify-content: flex-end; align-items: center; }
 	.grip svg { width: 8px; height: 14px; opacity: 0.55; }
 	li:hover .grip svg { opacity: 1; }
@@ -35,7 +35,10 @@ export const outlineStyles = css`
 	.drop { height: 0; border-top: 3px solid var(--pencil); margin: -2px 0 -1px; }
 	.fault { color: var(--pencil); font-size: 14px; line-height: 21px; padding: 0 0 4px 52px; margin: 0; }
 	.empty { padding: 7px 0 7px 52px; color: var(--ink-soft); margin: 0; }
-	.foot { padding: 7px 0; }
+	.foot { padding: 7px 0 0; margin: 0; }
+	.foot button { font-size: 14px; line-height: 20px; min-height: 28px; padding: 2px 10px; border-style: dashed; }
+	.whole { margin-top: 28px; padding: 0; }
+	.whole button { border-style: solid; }
 	.landed { animation: land 160ms ease-out; }
 	@keyframes land { from { background: var(--ink-wash); transform: translateY(10px); } }
 	@media (prefers-reduced-motion: reduce) { .landed { animation: none; } }

@@ -1,11 +1,12 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { positionsOf } from '../../../item-bank/forms/check-form.ts';
 import type { BuildResult, Form } from '../../../item-bank/types.ts';
 import { goTo, printAddress } from '../../address.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
 import { newFormId } from '../../forms/draft-storage.ts';
-import type { FormWork } from '../../forms/form-work.ts';
-import { startDraft } from '../../forms/form-work.ts';
+import { type FormWork, startDraft } from '../../forms/form-work.ts';
+import { makeRetake } from '../../forms/retake.ts';
 import { formsText } from '../../messages/forms.ts';
 import { tell } from '../../tell.ts';
 import { controlStyles } from '../control-styles.ts';
@@ -19,16 +20,18 @@ export class ZpAnotherPanel extends LitElement {
 		busy: { state: true },
 		failure: { state: true },
 		lines: { state: true },
+		progress: { state: true },
 	};
 	declare work: FormWork;
 	/** The way that is being worked on. */
 	declare private busy: string | undefined;
 	declare private failure: string | undefined;
 	declare private lines: readonly string[];
+	declare private progress: string;
 
 	constructor() {
 		super();
-		this.lines = [];
+		Object.assign(this, { lines: [], progress: '' });
 	}
 
 	static override styles = [
@@ -48,7 +51,9 @@ export class ZpAnotherPanel extends LitElement {
 			<ul>
 				${this.renderWay('copy', text.copy, text.copyMeaning, true, () => this.copy())}
 				${this.renderWay('like', text.like, text.likeMeaning, isSaved, () => this.build())}
+				${this.renderWay('retake', text.retake, text.retakeMeaning, isSaved, () => this.retake())}
 			</ul>
+			<div role="status">${this.progress}</div>
 			<div role="alert">
 				${this.failure === undefined ? nothing : html`<p class="failure">${this.failure}</p>`}
 				${this.lines.length === 0 ? nothing : html`<p>${text.impossible}</p><ul>${this.lines.map((line) => html`<li>${line}</li>`)}</ul>`}
@@ -70,20 +75,32 @@ export class ZpAnotherPanel extends LitElement {
 	}
 
 	private async attempt(way: string, act: () => Promise<void> | void): Promise<void> {
-		Object.assign(this, { busy: way, failure: undefined, lines: [] });
+		Object.assign(this, { busy: way, failure: undefined, lines: [], progress: '' });
 		try {
 			await act();
 		} catch (error) {
 			if (!(error instanceof ApiError)) throw error;
 			this.failure = error.message;
 		} finally {
-			this.busy = undefined;
+			Object.assign(this, { busy: undefined, progress: '' });
 		}
 	}
 
 	private copy(): void {
 		const { form } = this.work;
 		if (form) layDown({ ...form, title: text.titleOf(form.title) });
+	}
+
+	/** New numbers for every item of the saved form that a family can vary. */
+	private async retake(): Promise<void> {
+		const { saved } = this.work;
+		if (!saved) return;
+		const { form } = saved.record;
+		const { form: retake, stayed } = await makeRetake(form, newFormId(), (done, all) => {
+			this.progress = text.progress(done + 1, all);
+		});
+		if (stayed.length === positionsOf(form).length) this.failure = text.noFamily;
+		else layDown({ ...retake, title: text.retakeTitle(form.title) }, text.kept(stayed.length));
 	}
 
 	private async build(): Promise<void> {
@@ -101,10 +118,10 @@ export class ZpAnotherPanel extends LitElement {
 }
 
 /** Lays a new form on the desk and goes there. */
-export function layDown(form: Form): void {
+export function layDown(form: Form, note = ''): void {
 	const id = startDraft(newFormId(), form);
 	goTo(printAddress('forms', {}, id));
-	tell(text.made(form.title));
+	tell(`${text.made(form.title)} ${note}`.trim());
 }
 
 customElements.define('zp-another-panel', ZpAnotherPanel);

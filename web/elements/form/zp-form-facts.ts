@@ -45,7 +45,7 @@ export class ZpFormFacts extends LitElement {
 			dd { margin: 0; text-align: right; display: flex; gap: 6px; justify-content: flex-end; align-items: center; }
 			.notes li { border-left: 4px solid var(--pencil); padding: 0 0 0 8px; margin: 7px 0; }
 			.ok { color: var(--ink-soft); margin: 4px 0; }
-			.strip { display: block; width: 100%; height: 34px; }
+			.strip { display: block; width: 100%; height: auto; margin-top: 4px; }
 			.strip text { font: 400 10px var(--sans); fill: var(--ink-soft); }
 			p { margin: 4px 0; }
 		`,

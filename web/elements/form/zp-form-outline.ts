@@ -92,7 +92,7 @@ export class ZpFormOutline extends LitElement {
 		return html`
 			<p class="spoken" id="keys">${text.keyboard}</p>
 			${form.sections.map((section, index) => this.renderSection(form, section, index))}
-			<p class="foot"><button @click=${() => this.work.change(addSection(form, text.newSection(form.sections.length + 1)), text.did.sectionAdded)}>${text.addSection}</button></p>
+			<p class="foot whole"><button @click=${() => this.work.change(addSection(form, text.newSection(form.sections.length + 1)), text.did.sectionAdded)}>${text.addSection}</button></p>
 			<div class="spoken" role="status">${this.said}</div>
 		`;
 	}
