@@ -81,10 +81,11 @@ export const formBuildingText = {
 		second: 'Second form',
 		choose: 'Choose two forms. Each measure is drawn on its own line, one dot a form.',
 		measure: 'Measure',
+		howTheyCompare: 'How the forms compare',
 		line: 'On a line from 0',
 		apart: 'Apart',
 		same: 'same',
-		allowed: (most: number): string => `at most ${figure(most)} allowed`,
+		allowed: 'Allowed',
 		shared: (ids: readonly string[]): string =>
 			ids.length === 0 ? 'No item stands on both.' : `On both: ${ids.join(', ')}.`,
 		representation: 'Balance over standards (Webb, 1 is even)',

@@ -27,7 +27,7 @@ export const formsText = {
 		forms: 'All forms',
 		firstSection: 'Section 1',
 		title: 'Title of the form',
-		titlePlaceholder: 'Unit check: integers, Form A',
+		titlePlaceholder: 'Title, such as: Unit check, Form A',
 		titleMissing: 'A form needs a title: say the unit and which form it is.',
 		grid: 'Answer grid',
 		gridMeaning: 'for every gridded item',
@@ -98,6 +98,7 @@ export const formsText = {
 		remove: 'Remove',
 		openItem: 'Open the item',
 		isFirst: 'This is the first item already.',
+		sectionNow: (title: string, number: number): string => `${title} is section ${number} now.`,
 		isLast: 'This is the last item already.',
 		movedTo: (name: string, position: number, all: number, section: string): string =>
 			`${name} is item ${position} of ${all} now, in ${section}.`,
@@ -147,8 +148,8 @@ export const formsText = {
 		wanted: (min: number | undefined, max: number | undefined): string => `wanted ${range(min, max)}`,
 		gap: (found: number, min: number | undefined, max: number | undefined, unit: string): string => {
 			if (unit === 'mean') return '';
-			if (min !== undefined && found < min) return `: ${figure(min - found)} more needed`;
-			return max !== undefined && found > max ? `: ${figure(found - max)} too many` : '';
+			if (min !== undefined && found < min) return `; ${figure(min - found)} more needed`;
+			return max !== undefined && found > max ? `; ${figure(found - max)} too many` : '';
 		},
 		breach: (requirement: string, found: string): string => `${capital(requirement)}. Found: ${found}.`,
 		size: 'Length',

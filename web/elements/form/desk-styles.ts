@@ -15,6 +15,7 @@ export const deskStyles = css`
 	.fault { color: var(--pencil); font-size: 14px; line-height: 21px; margin: 0; }
 	.state { display: flex; flex-wrap: wrap; gap: 8px 14px; align-items: center; margin: 10px 0; }
 	.state label { display: inline-flex; gap: 8px; align-items: center; font-size: 15px; }
+	button[aria-disabled='true'] { color: var(--ink-soft); background: transparent; border-color: var(--paper-line); cursor: default; }
 	.unsaved { color: var(--pencil); font-weight: 600; }
 	.bar { display: flex; flex-wrap: wrap; gap: 8px; align-items: center; border-top: 1px solid var(--paper-line); border-bottom: 1px solid var(--paper-line); padding: 7px 0; }
 	.views { display: flex; flex-wrap: wrap; gap: 4px 21px; margin: 10px 0 0; font-size: 15px; }

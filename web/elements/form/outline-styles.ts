@@ -24,6 +24,7 @@ export const outlineStyles = css`
 	.tools button:hover { color: var(--ink); }
 	.tools svg, .head svg { width: 14px; height: 14px; stroke: currentColor; fill: none; stroke-width: 1.8; }
 	.head button { border: 0; padding: 0 6px; min-height: 28px; color: var(--ink-soft); font-size: 14px; }
+	.head button[aria-disabled='true'] { color: var(--paper-line); cursor: default; background: transparent; }
 	.head button:hover { color: var(--ink); }
 	.open { display: grid; grid-template-columns: minmax(0, 1fr) minmax(180px, 260px); gap: 0 21px; padding: 10px 8px 14px 52px; }
 	.open zp-item-facts { border-left: 1px solid var(--paper-line); padding-left: 14px; }

@@ -9,9 +9,13 @@ const text = formsText.compare;
 
 /** How forms compare, measure by measure: one line each with a mark for every form, and the figures. */
 export class ZpBalanceTable extends LitElement {
-	static override properties = { report: { attribute: false }, onlyDifferent: { state: true } };
+	static override properties = {
+		report: { attribute: false },
+		onlyDifferent: { type: Boolean, attribute: 'only-different' },
+	};
 	declare report: BalanceReport | undefined;
-	declare private onlyDifferent: boolean;
+	/** Whether measures that are the same on all forms are left out. */
+	declare onlyDifferent: boolean;
 
 	constructor() {
 		super();
@@ -27,12 +31,15 @@ export class ZpBalanceTable extends LitElement {
 			th { text-align: left; font-weight: 600; font-size: 14px; line-height: 21px; border-bottom: 2px solid var(--ink); padding: 2px 8px; vertical-align: bottom; }
 			td { border-bottom: 1px solid var(--paper-line); padding: 2px 8px; }
 			th:first-child, td:first-child { padding-left: 0; }
-			.value { text-align: right; width: 5em; }
+			.value { text-align: right; min-width: 5em; white-space: nowrap; }
+			th.value { min-width: 7em; max-width: 10em; white-space: normal; }
+			th svg { flex: none; }
 			tr.apart td { font-weight: 600; }
 			tr.beyond td { color: var(--pencil); }
 			svg { display: block; }
 			label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; }
-			.key { display: inline-flex; gap: 6px; align-items: center; }
+			.key { display: inline-flex; gap: 6px; align-items: flex-end; }
+			.key svg { margin-bottom: 4px; }
 			p { margin: 7px 0; }
 		`,
 	];
@@ -40,6 +47,7 @@ export class ZpBalanceTable extends LitElement {
 	protected override render(): TemplateResult | typeof nothing {
 		const { report } = this;
 		if (!report) return nothing;
+		const hasBands = report.rows.some(({ allowed }) => allowed !== undefined);
 		const rows = report.rows.filter(({ difference }) => !this.onlyDifferent || difference !== 0);
 		return html`
 			<label><input type="checkbox" .checked=${this.onlyDifferent} @change=${() => Object.assign(this, { onlyDifferent: !this.onlyDifferent })} /> ${text.onlyDifferent}</label>
@@ -48,11 +56,11 @@ export class ZpBalanceTable extends LitElement {
 				<thead><tr>
 					<th scope="col">${text.measure}</th><th scope="col"><span class="spoken">${text.line}</span></th>
 					${report.forms.map((title, index) => html`<th scope="col" class="value"><span class="key"><svg viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">${renderFormMark(index, 6, 6)}</svg>${title}</span></th>`)}
-					<th scope="col" class="value">${text.apart}</th>
+					<th scope="col" class="value">${text.apart}</th>${hasBands ? html`<th scope="col" class="value">${text.allowed}</th>` : nothing}
 				</tr></thead>
 				<tbody>
-					${rows.map(renderRow)}
-					<tr><td>${text.representation}</td><td>${renderMarks(report.representation, 1)}</td>${report.representation.map((value) => html`<td class="value">${value.toFixed(2)}</td>`)}<td></td></tr>
+					${rows.map((row) => renderRow(row, scaleOf(row, report), hasBands))}
+					<tr><td>${text.representation}</td><td>${renderMarks(report.representation, 1)}</td>${report.representation.map((value) => html`<td class="value">${value.toFixed(2)}</td>`)}<td></td>${hasBands ? html`<td></td>` : nothing}</tr>
 				</tbody>
 			</table>
 			</div>
@@ -61,14 +69,21 @@ export class ZpBalanceTable extends LitElement {
 	}
 }
 
-function renderRow({ label, values, difference, allowed }: BalanceRow): TemplateResult {
+function renderRow({ label, values, difference, allowed }: BalanceRow, to: number, hasBands: boolean): TemplateResult {
 	const isBeyond = allowed !== undefined && difference > allowed;
 	return html`<tr class="${difference === 0 ? '' : 'apart'} ${isBeyond ? 'beyond' : ''}">
-		<td>${label}</td>
-		<td>${renderMarks(values, Math.max(...values))}</td>
+		<td>${label.replace(/(?<=[a-z])-(?=[a-z])/g, ' ')}</td>
+		<td>${renderMarks(values, to)}</td>
 		${values.map((value) => html`<td class="value">${words.figure(value)}</td>`)}
-		<td class="value">${difference === 0 ? text.same : words.figure(difference)}${allowed === undefined ? nothing : html` <small class="soft">${text.allowed(allowed)}</small>`}</td>
+		<td class="value">${difference === 0 ? text.same : words.figure(difference)}</td>
+		${hasBands ? html`<td class="value soft">${allowed === undefined ? nothing : words.figure(allowed)}</td>` : nothing}
 	</tr>`;
+}
+
+/** Where the line of a row ends: counts of one group share a scale, so that their lines can be compared. */
+function scaleOf({ group, values }: BalanceRow, { rows }: BalanceReport): number {
+	if (group === 'difficulty' || group === 'spread') return Math.max(...values) <= 10 ? 10 : Math.max(...values);
+	return Math.max(...rows.filter((row) => row.group === group).flatMap((row) => row.values));
 }
 
 /** A line from 0 with one mark a form; marks at one place stay apart by their shapes. */

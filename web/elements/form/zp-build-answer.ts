@@ -90,7 +90,7 @@ export class ZpBuildAnswer extends LitElement {
 			<div role="alert">${this.failure === undefined ? nothing : html`<p class="failure">${text.notKept(this.failure)}</p>`}</div>
 			${isKept ? nothing : html`<p><button class="primary" aria-disabled=${this.isKeeping} @click=${() => void this.keep(forms)}>${text.keep(forms.length)}</button></p>`}
 			${departures.length > 0 ? html`<h3>${text.departures}</h3><ul>${departures.map(({ requirement, found }) => html`<li>${text.shortfall(requirement, found)}</li>`)}</ul>` : nothing}
-			${balance.forms.length > 1 ? html`<h3>${formsText.compare.measure}</h3><zp-balance-table .report=${balance}></zp-balance-table>` : nothing}
+			${balance.forms.length > 1 ? html`<h3>${formsText.compare.howTheyCompare}</h3><zp-balance-table only-different .report=${balance}></zp-balance-table>` : nothing}
 		`;
 	}
 

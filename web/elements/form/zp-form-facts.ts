@@ -37,7 +37,8 @@ export class ZpFormFacts extends LitElement {
 			.choice { display: grid; color: var(--ink-soft); margin: 4px 0 7px; }
 			.choice select { font-size: 14px; width: 100%; }
 			ul { list-style: none; margin: 0; padding: 0; }
-			.line { display: grid; grid-template-columns: minmax(0, 1fr) 100px 40px; gap: 0 6px; align-items: center; padding: 2px 0; line-height: 18px; }
+			.line { display: grid; grid-template-columns: 100px minmax(0, 1fr); gap: 0 10px; align-items: center; padding: 3px 0; line-height: 18px; }
+			.line .label { grid-column: 1 / -1; display: flex; justify-content: space-between; gap: 10px; }
 			.line .value { text-align: right; font-weight: 600; }
 			.line small { display: block; font-size: 13px; color: var(--ink-soft); }
 			.line.off .value, .off small { color: var(--pencil); }
@@ -100,9 +101,9 @@ function renderPlanLine({ words: label, unit, min, max, found, isMet }: PlanLine
 	const scale = unit === 'mean' ? { from: 1, to: 10, tick: 1 } : scaleFor(found, min, max);
 	const wanted = { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
 	return html`<li class="line ${isMet ? '' : 'off'}">
-		<span>${label}<small>${text.wanted(min, max)}${isMet ? '' : text.gap(found, min, max, unit)}</small></span>
+		<span class="label"><span>${label}</span><span class="value">${words.figure(found)}</span></span>
 		<zp-line .marks=${{ ...scale, wanted, at: found }} label=${label}></zp-line>
-		<span class="value">${words.figure(found)}</span>
+		<small>${text.wanted(min, max)}${isMet ? '' : text.gap(found, min, max, unit)}</small>
 	</li>`;
 }
 

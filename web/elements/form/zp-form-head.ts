@@ -42,10 +42,10 @@ export class ZpFormHead extends LitElement {
 			</h1>
 			<p class="fault" id="title-fault">${this.titleFault ?? nothing}</p>
 			<div class="state">
-				<button class="primary" aria-disabled=${work.saving === 'busy'} @click=${() => this.save(form)}>${work.saving === 'busy' ? text.saving : text.save}</button>
+				<button class="primary" aria-disabled=${work.saving === 'busy' || !work.isUnsaved} @click=${() => this.save(form)}>${work.saving === 'busy' ? text.saving : text.save}</button>
 				<span role="status" class=${work.isUnsaved ? 'unsaved' : 'soft'}>${work.isUnsaved ? text.unsaved(work.version) : text.saved(work.version)}</span>
-				<button ?disabled=${work.undoable === undefined} title=${work.undoable ?? ''} @click=${() => this.ask('undo-asked')}>${text.undo}</button>
-				<button ?disabled=${work.redoable === undefined} title=${work.redoable ?? ''} @click=${() => this.ask('redo-asked')}>${text.redo}</button>
+				<button aria-disabled=${work.undoable === undefined} title=${work.undoable ?? ''} @click=${() => this.ask('undo-asked')}>${text.undo}</button>
+				<button aria-disabled=${work.redoable === undefined} title=${work.redoable ?? ''} @click=${() => this.ask('redo-asked')}>${text.redo}</button>
 				${work.isUnsaved && work.saved && !work.conflict ? html`<button class="plain" @click=${() => work.discard()}>${text.discard}</button>` : nothing}
 				<label>${text.grid}
 					<select title=${text.gridMeaning} aria-invalid=${this.faultsAt('/gridProfile').length > 0} @change=${(event: Event) => this.chooseGrid(form, event)}>
@@ -91,7 +91,7 @@ export class ZpFormHead extends LitElement {
 			void this.updateComplete.then(() => this.renderRoot.querySelector('input')?.focus());
 			return;
 		}
-		if (this.work.saving !== 'busy') this.ask('save-asked');
+		if (this.work.saving !== 'busy' && this.work.isUnsaved) this.ask('save-asked');
 	}
 
 	private retitle(form: Form, event: Event): void {

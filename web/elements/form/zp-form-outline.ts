@@ -100,17 +100,23 @@ export class ZpFormOutline extends LitElement {
 	private renderSection(form: Form, section: FormSection, index: number): TemplateResult {
 		const { title, items } = section;
 		const points = items.reduce((sum, entry) => sum + this.pointsOf(entry), 0);
-		const isOnly = form.sections.length === 1;
-		const act = (label: string, next: Form, did: string, glyph: TemplateResult, isOff: boolean): TemplateResult =>
-			html`<button ?disabled=${isOff} aria-label=${label} title=${label} @click=${() => this.work.change(next, did)}>${glyph}</button>`;
+		const last = form.sections.length - 1;
+		const act = (
+			name: string,
+			label: string,
+			glyph: TemplateResult,
+			change: () => void,
+			isOff: boolean,
+		): TemplateResult =>
+			html`<button data-act=${name} aria-disabled=${isOff} aria-label=${label} title=${label} @click=${() => isOff || change()}>${glyph}</button>`;
 		return html`<section data-section=${index} aria-label=${title}>
 			<div class="head">
 				<input aria-label=${text.sectionTitle(index + 1)} maxlength="120" .value=${live(title)} aria-invalid=${title.trim() === '' ? 'true' : 'false'}
 					@change=${(event: Event) => this.work.change(retitleSection(form, index, textOf(event)), text.did.sectionRenamed)} />
 				<span class="soft">${words.items(items.length)}, ${words.points(points)}</span>
-				${act(text.sectionUp(title), moveSection(form, index, -1), text.did.sectionMoved, arrow(-1), index === 0)}
-				${act(text.sectionDown(title), moveSection(form, index, 1), text.did.sectionMoved, arrow(1), index === form.sections.length - 1)}
-				${act(text.sectionRemove(title), removeSection(form, index), text.did.sectionRemoved, strike, isOnly)}
+				${act('up', text.sectionUp(title), arrow(-1), () => this.moveSection(form, index, -1), index === 0)}
+				${act('down', text.sectionDown(title), arrow(1), () => this.moveSection(form, index, 1), index === last)}
+				${act('remove', text.sectionRemove(title), strike, () => this.removeSection(form, index), last === 0)}
 			</div>
 			${title.trim() === '' ? html`<p class="fault">${text.sectionWithoutTitle}</p>` : nothing}
 			${items.length === 0 ? html`<p class="empty">${text.emptySection}</p>` : nothing}
@@ -155,6 +161,25 @@ export class ZpFormOutline extends LitElement {
 	private pointsOf(entry: FormItem): number {
 		const item = this.work.items.find(entry.item, entry.version);
 		return item ? pointsAt(entry, item) : (entry.points ?? 0);
+	}
+
+	/** Moves a section and goes with it. */
+	private moveSection(form: Form, at: number, step: -1 | 1): void {
+		this.work.change(moveSection(form, at, step), text.did.sectionMoved);
+		this.said = text.sectionNow(form.sections[at]?.title ?? '', at + step + 1);
+		this.focusSection(at + step, step === -1 ? 'up' : 'down');
+	}
+
+	private removeSection(form: Form, at: number): void {
+		this.work.change(removeSection(form, at), text.did.sectionRemoved);
+		this.said = text.did.sectionRemoved;
+		this.focusSection(Math.max(0, at - 1), 'remove');
+	}
+
+	private focusSection(at: number, act: string): void {
+		void this.updateComplete.then(() =>
+			this.renderRoot.querySelector<HTMLElement>(`[data-section="${at}"] [data-act="${act}"]`)?.focus(),
+		);
 	}
 
 	private choose(id: string): void {

@@ -66,6 +66,7 @@ export class ZpItemFinder extends LitElement {
 			.name:focus-visible { outline: 3px solid var(--focus); outline-offset: -3px; }
 			.cell { color: var(--ink-soft); overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 			.hit button.add { min-height: 28px; padding: 0 10px; justify-content: center; }
+			.add[aria-disabled='true'] { border-color: transparent; color: var(--ink-soft); font-weight: 400; cursor: default; background: transparent; }
 			zp-item { padding: 7px 14px; background: var(--paper); }
 			.count { font-size: 14px; color: var(--ink-soft); margin: 4px 0; }
 			@media (max-width: 720px) {
