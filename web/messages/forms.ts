@@ -135,7 +135,7 @@ export const formsText = {
 		add: 'Add',
 		addNamed: (name: string): string => `Add ${name}`,
 		taken: 'on it',
-		isTaken: (name: string): string => `${name} is on the form`,
+		isTaken: (name: string): string => `on it: ${name}`,
 	},
 	facts: {
 		plan: 'Plan',
@@ -152,6 +152,7 @@ export const formsText = {
 			return max !== undefined && found > max ? `; ${figure(found - max)} too many` : '';
 		},
 		breach: (requirement: string, found: string): string => `${capital(requirement)}. Found: ${found}.`,
+		inFives: ', each item in fives',
 		size: 'Length',
 		items: 'items',
 		points: 'points',

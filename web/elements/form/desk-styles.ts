@@ -31,7 +31,8 @@ export const deskStyles = css`
 	@media (max-width: 720px) {
 		.middle, aside { padding-left: 14px; padding-right: 14px; }
 		.title input { font-size: 20px; }
+		.views .soft { display: none; }
 	}
-	@media (pointer: coarse) { .views label { min-height: 44px; } }
+	@media (pointer: coarse) { .views label { min-height: 44px; } .views .soft { display: none; } }
 	@media print { aside, .bar, .state, .views { display: none; } .desk { display: block; } }
 `;

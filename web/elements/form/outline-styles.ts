@@ -54,6 +54,8 @@ export const outlineStyles = css`
 		.open { grid-template-columns: minmax(0, 1fr); padding: 7px 0 14px 14px; }
 		.open zp-item-facts { border: 0; padding: 7px 0 0; }
 		.head { flex-wrap: wrap; }
+		.head input { flex: 1 0 100%; }
+		.head .soft { flex: 1; }
 		.grip { min-height: 44px; }
 	}
 	@media (pointer: coarse) {

@@ -38,9 +38,17 @@ export class ZpBalanceTable extends LitElement {
 			tr.beyond td { color: var(--pencil); }
 			svg { display: block; }
 			label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; }
-			.key { display: inline-flex; gap: 6px; align-items: flex-end; }
+			.key { display: inline-flex; gap: 6px; align-items: flex-end; text-wrap: balance; }
 			.key svg { margin-bottom: 4px; }
 			p { margin: 7px 0; }
+			@media (max-width: 720px) {
+				table { font-size: 14px; line-height: 20px; }
+				td, th { padding: 2px 4px; }
+				td svg { width: 84px; height: 12px; }
+				.value, th.value { min-width: 0; }
+				th.value { font-size: 13px; line-height: 17px; }
+				.key { flex-direction: column; gap: 0; }
+			}
 		`,
 	];
 
@@ -82,7 +90,7 @@ function renderRow({ label, values, difference, allowed }: BalanceRow, to: numbe
 
 /** Where the line of a row ends: counts of one group share a scale, so that their lines can be compared. */
 function scaleOf({ group, values }: BalanceRow, { rows }: BalanceReport): number {
-	if (group === 'difficulty' || group === 'spread') return Math.max(...values) <= 10 ? 10 : Math.max(...values);
+	if (group === 'difficulty' || group === 'spread') return Math.max(10, ...values);
 	return Math.max(...rows.filter((row) => row.group === group).flatMap((row) => row.values));
 }
 

@@ -32,8 +32,9 @@ export class ZpFormFacts extends LitElement {
 		controlStyles,
 		css`
 			:host { display: block; font-size: 14px; line-height: 21px; }
-			h3 { font-size: 14px; line-height: 21px; border-bottom: 1px solid var(--rule); margin-top: 14px; }
-			h3:first-child { margin-top: 0; }
+			h2 { font-size: 14px; line-height: 21px; border-bottom: 1px solid var(--rule); margin-top: 14px; }
+			section { break-inside: avoid; }
+			section:first-child h2 { margin-top: 0; }
 			.choice { display: grid; color: var(--ink-soft); margin: 4px 0 7px; }
 			.choice select { font-size: 14px; width: 100%; }
 			ul { list-style: none; margin: 0; padding: 0; }
@@ -46,9 +47,10 @@ export class ZpFormFacts extends LitElement {
 			dd { margin: 0; text-align: right; display: flex; gap: 6px; justify-content: flex-end; align-items: center; }
 			.notes li { border-left: 4px solid var(--pencil); padding: 0 0 0 8px; margin: 7px 0; }
 			.ok { color: var(--ink-soft); margin: 4px 0; }
-			.strip { display: block; width: 100%; height: auto; margin-top: 4px; }
+			.strip { display: block; width: 100%; max-width: 320px; height: auto; margin-top: 4px; }
 			.strip text { font: 400 10px var(--sans); fill: var(--ink-soft); }
 			p { margin: 4px 0; }
+			@media (max-width: 1000px) { :host { columns: 300px; column-gap: 28px; } }
 		`,
 	];
 
@@ -58,7 +60,7 @@ export class ZpFormFacts extends LitElement {
 		const plan = this.blueprints.find(({ id }) => id === this.blueprint)?.blueprint;
 		const facts = findFacts(form, this.work.items.find, plan);
 		return html`
-			<h3>${text.plan}</h3>
+			<section><h2>${text.plan}</h2>
 			<label class="choice">${text.against}
 				<select @change=${(event: Event) => this.choose(event)}>
 					<option value="" ?selected=${this.blueprint === ''}>${text.noBlueprint}</option>
@@ -66,7 +68,7 @@ export class ZpFormFacts extends LitElement {
 				</select>
 			</label>
 			${plan ? renderPlan(facts) : html`<p class="ok">${text.choosePlan}</p>`}
-			<h3>${text.size}</h3>
+			</section><section><h2>${text.size}</h2>
 			<dl>
 				<dt>${text.items}</dt><dd>${words.figure(facts.items)}</dd>
 				<dt>${text.points}</dt><dd>${words.figure(facts.points)}</dd>
@@ -74,11 +76,12 @@ export class ZpFormFacts extends LitElement {
 				<dt>${text.words}</dt><dd>${words.figure(facts.words)}</dd>
 				${facts.longest && facts.longest.words > 0 ? html`<dt>${text.longest(facts.longest.position)}</dt><dd>${words.figure(facts.longest.words)}</dd>` : nothing}
 			</dl>
-			<h3>${text.difficulty}</h3>
+			</section><section><h2>${text.difficulty}</h2>
 			${renderDifficulty(facts.difficulty)}
+			</section>
 			${renderCounts(facts)}
-			<h3>${text.look}</h3>
-			${renderNotes(facts)}
+			<section><h2>${text.look}</h2>
+			${renderNotes(facts)}</section>
 		`;
 	}
 
@@ -101,7 +104,7 @@ function renderPlanLine({ words: label, unit, min, max, found, isMet }: PlanLine
 	const scale = unit === 'mean' ? { from: 1, to: 10, tick: 1 } : scaleFor(found, min, max);
 	const wanted = { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
 	return html`<li class="line ${isMet ? '' : 'off'}">
-		<span class="label"><span>${label}</span><span class="value">${words.figure(found)}</span></span>
+		<span class="label"><span>${label}${unit === 'words' ? text.inFives : ''}</span><span class="value">${words.figure(found)}</span></span>
 		<zp-line .marks=${{ ...scale, wanted, at: found }} label=${label}></zp-line>
 		<small>${text.wanted(min, max)}${isMet ? '' : text.gap(found, min, max, unit)}</small>
 	</li>`;
@@ -120,11 +123,13 @@ function renderDifficulty(scores: readonly number[]): TemplateResult {
 	const place = (score: number): number => 12 + (score - 1) * 26;
 	const piled = scores.map((score, index) => ({
 		score,
-		height: scores.slice(0, index).filter((other) => other === score).length,
+		shift:
+			scores.slice(0, index).filter((other) => other === score).length -
+			(scores.filter((other) => other === score).length - 1) / 2,
 	}));
 	return html`<svg class="strip" viewBox="0 0 258 44" role="img" aria-label=${text.difficultyWords(mean, scores)}>
 		<path d="M4 24H254${Array.from({ length: 10 }, (_none, index) => `M${place(index + 1)} 21v6`).join('')}" stroke="var(--rule)" fill="none" />
-		<path d=${piled.map(({ score, height }) => `M${place(score) - 8 + height * 3.5} 18V8`).join('')} stroke="var(--ink)" stroke-width="1.8" fill="none" />
+		<path d=${piled.map(({ score, shift }) => `M${place(score) + shift * 3.5} 18V6`).join('')} stroke="var(--ink)" stroke-width="1.8" fill="none" />
 		<circle cx=${place(mean)} cy="24" r="5" fill="var(--ink)" />
 		<text x=${place(1)} y="41" text-anchor="middle">1</text><text x=${place(5)} y="41" text-anchor="middle">5</text><text x=${place(10)} y="41" text-anchor="middle">10</text>
 	</svg>
@@ -133,19 +138,19 @@ function renderDifficulty(scores: readonly number[]): TemplateResult {
 
 function renderCounts({ keyPlaces, signs }: FormFacts): TemplateResult {
 	return html`
-		<h3>${text.keyPlaces}</h3>
+		<section><h2>${text.keyPlaces}</h2>
 		${
 			keyPlaces.length === 0
 				? html`<p class="ok">${text.noKeyPlaces}</p>`
 				: html`<dl>${keyPlaces.map(({ letter, count }) => html`<dt>${text.option(letter)}</dt><dd><zp-tally .count=${count}></zp-tally>${words.figure(count)}</dd>`)}</dl>`
 		}
-		<h3>${text.signs}</h3>
+		</section><section><h2>${text.signs}</h2>
 		<dl>
 			<dt><zp-sign of="minus"></zp-sign> ${text.negative}</dt><dd>${words.figure(signs.negative)}</dd>
 			<dt>${text.zero}</dt><dd>${words.figure(signs.zero)}</dd>
 			<dt><zp-sign of="plus"></zp-sign> ${text.positive}</dt><dd>${words.figure(signs.positive)}</dd>
 			<dt>${text.noNumber}</dt><dd>${words.figure(signs.other)}</dd>
-		</dl>
+		</dl></section>
 	`;
 }
 

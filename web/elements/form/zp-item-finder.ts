@@ -53,7 +53,7 @@ export class ZpItemFinder extends LitElement {
 		css`
 			:host { display: block; border: 1px solid var(--rule); background: var(--sheet); padding: 10px 14px; margin: 7px 0 14px; }
 			.head { display: flex; justify-content: space-between; gap: 14px; align-items: center; }
-			h4 { font-size: 16px; line-height: 24px; }
+			h2 { font-size: 16px; line-height: 24px; }
 			form { display: flex; flex-wrap: wrap; gap: 8px 14px; align-items: end; margin: 7px 0; }
 			form label { display: grid; font-size: 14px; line-height: 20px; color: var(--ink-soft); }
 			form label.text { flex: 1 1 220px; }
@@ -128,7 +128,7 @@ export class ZpItemFinder extends LitElement {
 	protected override render(): TemplateResult {
 		return html`
 			<div class="head">
-				<h4>${text.title(this.section)}</h4>
+				<h2>${text.title(this.section)}</h2>
 				<button class="plain" @click=${() => this.dispatchEvent(new Event('finder-closed'))}>${text.close}</button>
 			</div>
 			<form role="search" @submit=${(event: Event) => event.preventDefault()}>

@@ -41,7 +41,7 @@ export class ZpSwapPanel extends LitElement {
 			ul { list-style: none; margin: 0; padding: 0; }
 			li { border-bottom: 1px solid var(--paper-line); padding: 10px 0; }
 			.head { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 4px 14px; align-items: center; }
-			.head strong { font-weight: 600; }
+			.head strong { font-weight: 600; flex: 1 1 200px; }
 			zp-item { padding: 7px 0; }
 			p { margin: 4px 0; }
 		`,
