@@ -101,7 +101,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		await page.getByLabel('Class').selectOption({ index: 1 });
 		await page.getByRole('button', { name: 'Draw the pages' }).click();
 		const link = page.getByRole('link', { name: /Save .*-paper\.zip/ });
-		await link.waitFor();
+		await link.waitFor({ timeout: 55_000 });
 		const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
 		const files = unzipSync(await readFile(await download.path()));
 		expect(countPages(files['answer-sheets.pdf'] ?? new Uint8Array())).toBeGreaterThan(20);

@@ -11,9 +11,14 @@ export interface Draft {
 
 const prefix = 'zeropair-form-draft:';
 
+/** Under which name the storage holds the work on a form. */
+export function draftKey(id: string): string {
+	return prefix + id;
+}
+
 /** The unsaved work on a form kept in this browser; undefined where there is none or it cannot be read. */
 export function readDraft(storage: Pick<Storage, 'getItem'>, id: string): Draft | undefined {
-	const text = storage.getItem(prefix + id);
+	const text = storage.getItem(draftKey(id));
 	if (text === null) return undefined;
 	try {
 		const draft: unknown = JSON.parse(text);
@@ -26,7 +31,7 @@ export function readDraft(storage: Pick<Storage, 'getItem'>, id: string): Draft 
 /** Keeps unsaved work in this browser; false when the browser has no room or forbids it. */
 export function writeDraft(storage: Pick<Storage, 'setItem'>, id: string, draft: Draft): boolean {
 	try {
-		storage.setItem(prefix + id, JSON.stringify(draft));
+		storage.setItem(draftKey(id), JSON.stringify(draft));
 		return true;
 	} catch {
 		return false;
@@ -35,7 +40,7 @@ export function writeDraft(storage: Pick<Storage, 'setItem'>, id: string, draft:
 
 /** Forgets unsaved work, once the bank has it or somebody gave it up. */
 export function dropDraft(storage: Pick<Storage, 'removeItem'>, id: string): void {
-	storage.removeItem(prefix + id);
+	storage.removeItem(draftKey(id));
 }
 
 /** Every form with unsaved work in this browser, by id. */

@@ -4,7 +4,7 @@ import type { ErrorReport, Form, FormDetails } from '../../item-bank/types.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
 import { formsText } from '../messages/forms.ts';
-import { type Draft, dropDraft, readDraft, writeDraft } from './draft-storage.ts';
+import { type Draft, draftKey, dropDraft, readDraft, writeDraft } from './draft-storage.ts';
 import { addItem, isSameForm, startForm } from './form-edits.ts';
 import { KnownItems } from './known-items.ts';
 
@@ -35,6 +35,8 @@ export class FormWork implements ReactiveController {
 	saving: 'idle' | 'busy' | 'waiting' = 'idle';
 	/** False when this browser keeps nothing, so that closing the page would lose the work. */
 	isKept = true;
+	/** Whether another window of this browser has changed the work since. */
+	isOutdated = false;
 	/** Goes up with every change, for elements that are handed this object. */
 	revision = 0;
 	private baseVersion = 0;
@@ -52,11 +54,19 @@ export class FormWork implements ReactiveController {
 		host.addController(this);
 	}
 
+	private readonly hear = (event: StorageEvent): void => {
+		if (event.key !== draftKey(this.id) || !this.form) return;
+		this.isOutdated = event.newValue !== null;
+		this.show();
+	};
+
 	hostConnected(): void {
+		window.addEventListener('storage', this.hear);
 		window.addEventListener(bankFoundEvent, this.resume);
 	}
 
 	hostDisconnected(): void {
+		window.removeEventListener('storage', this.hear);
 		window.removeEventListener(bankFoundEvent, this.resume);
 	}
 
@@ -87,7 +97,7 @@ export class FormWork implements ReactiveController {
 	/** Lays a form on the desk: the unsaved work of this browser, else what the bank has. */
 	async open(id: string): Promise<void> {
 		Object.assign(this, { id, saved: undefined, form: undefined, failure: undefined, conflict: undefined });
-		Object.assign(this, { problems: [], saving: 'idle', past: [], future: [], baseVersion: 0 });
+		Object.assign(this, { problems: [], saving: 'idle', past: [], future: [], baseVersion: 0, isOutdated: false });
 		this.show();
 		const draft = readDraft(localStorage, id);
 		try {

@@ -239,7 +239,6 @@ export const formsText = {
 		day: 'Give a day such as 2026-09-14.',
 		told: (group: string, date: string): string => `Given to ${group} on ${date}.`,
 		held: (group: string, date: string): string => `Will be recorded: given to ${group} on ${date}.`,
-		withdrawn: 'Not recorded.',
 	},
 	...formBuildingText,
 	dialogClose: 'Close',

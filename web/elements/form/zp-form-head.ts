@@ -72,6 +72,7 @@ export class ZpFormHead extends LitElement {
 		const others = work.problems.filter(({ path }) => isHere(path));
 		return html`<div role="alert">
 			${work.saving === 'waiting' ? html`<p class="failure">${text.waiting}</p>` : nothing}
+			${work.isOutdated ? html`<p class="failure">${text.elsewhere} <button @click=${() => void work.open(work.id)}>${text.takeElsewhere}</button></p>` : nothing}
 			${work.isKept ? nothing : html`<p class="failure">${text.notKept}</p>`}
 			${work.saving === 'waiting' || !work.failure ? nothing : html`<div class="failure">${text.notSaved(work.failure.message)}${others.length > 1 ? html`<ul>${others.map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}</div>`}
 		</div>`;
