@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { positionsOf } from '../../item-bank/forms/check-form.ts';
+import { checkForm, positionsOf } from '../../item-bank/forms/check-form.ts';
+import type { Problem } from '../../item-bank/problem.ts';
 import type { ErrorReport, Form, FormDetails } from '../../item-bank/types.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
@@ -60,12 +61,19 @@ export class FormWork implements ReactiveController {
 		this.show();
 	};
 
+	/** Only where this browser keeps nothing; else leaving loses nothing. */
+	private readonly warn = (event: BeforeUnloadEvent): void => {
+		if (!this.isKept && this.isUnsaved) event.preventDefault();
+	};
+
 	hostConnected(): void {
+		window.addEventListener('beforeunload', this.warn);
 		window.addEventListener('storage', this.hear);
 		window.addEventListener(bankFoundEvent, this.resume);
 	}
 
 	hostDisconnected(): void {
+		window.removeEventListener('beforeunload', this.warn);
 		window.removeEventListener('storage', this.hear);
 		window.removeEventListener(bankFoundEvent, this.resume);
 	}
@@ -140,7 +148,7 @@ export class FormWork implements ReactiveController {
 	async save(): Promise<boolean> {
 		const { form, id } = this;
 		if (!form || this.saving === 'busy') return false;
-		Object.assign(this, { saving: 'busy', failure: undefined, problems: [] });
+		Object.assign(this, { saving: 'busy', failure: undefined });
 		this.show();
 		try {
 			await this.send(id, form);
@@ -237,10 +245,15 @@ export class FormWork implements ReactiveController {
 
 	private lay(form: Form): void {
 		this.form = form;
-		this.problems = [];
+		this.problems = this.findNarrow(form);
 		this.failure = undefined;
 		this.keep();
 		this.show();
+	}
+
+	/** Gridded keys that the answer grid of the form cannot hold: seen at once, not only when saving. */
+	private findNarrow(form: Form): readonly Problem[] {
+		return checkForm(form, this.items.find).filter(({ code }) => code === 'grid-too-narrow');
 	}
 
 	/** Keeps the work in this browser, or forgets it when the bank has it. */

@@ -42,6 +42,18 @@ export function followRow(start: PointerEvent, { boxes, show, drop }: DragParts)
 	window.addEventListener('keydown', (event) => event.key === 'Escape' && end(false), options);
 }
 
+/** Where the sections of a page and the rows in them stand now. */
+export function readBoxes(page: ParentNode): readonly SectionBox[] {
+	return [...page.querySelectorAll('section')].map((section, index) => ({
+		section: index,
+		bottom: section.getBoundingClientRect().bottom,
+		middles: [...section.querySelectorAll('li')].map((row) => {
+			const { top, height } = row.getBoundingClientRect();
+			return top + height / 2;
+		}),
+	}));
+}
+
 function placeAt(y: number, boxes: readonly SectionBox[]): Place | undefined {
 	const box = boxes.find(({ bottom }) => y < bottom) ?? boxes.at(-1);
 	return box && { section: box.section, index: box.middles.filter((middle) => middle < y).length };

@@ -88,8 +88,8 @@ function renderOpen({ work, entry, position, isChosen, keys }: RowState, acts: R
 
 function renderActs(entry: FormItem, points: number, acts: RowActs): TemplateResult {
 	return html`<div class="acts">
-		<button @click=${() => acts.move(-1)}>${text.moveUp}</button>
-		<button @click=${() => acts.move(1)}>${text.moveDown}</button>
+		<button data-step="-1" @click=${() => acts.move(-1)}>${text.moveUp}</button>
+		<button data-step="1" @click=${() => acts.move(1)}>${text.moveDown}</button>
 		<button data-dialog="swap" @click=${acts.swap}>${text.swap}</button>
 		<button @click=${acts.takeOut}>${text.remove}</button>
 		<label>${text.pointsHere} <input type="number" min="1" max="10" .value=${live(String(points))} @change=${acts.givePoints} /></label>

@@ -18,6 +18,7 @@ import './zp-form-dialogs.ts';
 import type { DialogName } from './zp-form-dialogs.ts';
 import './zp-form-facts.ts';
 import './zp-form-head.ts';
+import type { ZpFormHead } from './zp-form-head.ts';
 import './zp-form-outline.ts';
 import type { ZpFormOutline } from './zp-form-outline.ts';
 import './zp-item-finder.ts';
@@ -87,10 +88,12 @@ export class ZpFormDesk extends LitElement {
 	/** Opens the form, adds the item the address names, and takes it out of the address, so that a reload adds nothing. */
 	private async open(isOther: boolean): Promise<void> {
 		const { formId, add } = this;
+		const comesFromSheet = this.dialog !== undefined;
 		if (isOther) {
 			Object.assign(this, { section: undefined, dialog: undefined, keys: false });
 			this.blueprint = localStorage.getItem(planKey(formId)) ?? '';
 			await this.work.open(formId);
+			if (comesFromSheet) void this.focusHead('title');
 			document.title = words.frame.title(this.work.form?.title || formsText.list.untitled);
 		}
 		if (add === '' || !this.work.form || this.formId !== formId) return;
@@ -147,6 +150,11 @@ export class ZpFormDesk extends LitElement {
 		event.preventDefault();
 	}
 
+	private async focusHead(place: 'title' | 'save'): Promise<void> {
+		await this.updateComplete;
+		await this.renderRoot.querySelector<ZpFormHead>('zp-form-head')?.focusPlace(place);
+	}
+
 	private step(way: 'undo' | 'redo'): void {
 		const what = this.work[way]();
 		if (what !== undefined) this.said = way === 'undo' ? text.undid(what) : text.redid(what);
@@ -155,7 +163,15 @@ export class ZpFormDesk extends LitElement {
 	private close(): void {
 		const name = this.dialog;
 		this.dialog = undefined;
-		void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>(`[data-dialog="${name}"]`)?.focus());
+		void this.updateComplete.then(() => {
+			if (name === 'swap') this.outline?.focusSwap(this.swapped);
+			else this.renderRoot.querySelector<HTMLElement>(`[data-dialog="${name}"]`)?.focus();
+		});
+	}
+
+	private endSwap(item: string): void {
+		this.dialog = undefined;
+		this.outline?.showItem(item);
 	}
 
 	private openFinder(section: number): void {
@@ -184,7 +200,7 @@ export class ZpFormDesk extends LitElement {
 					<a class="up" href=${printAddress('forms')}>${text.forms}</a>
 					<zp-form-head .work=${work} .revision=${work.revision} .groups=${this.groups}
 						@save-asked=${() => void this.save()} @undo-asked=${() => this.step('undo')} @redo-asked=${() => this.step('redo')}></zp-form-head>
-					${work.conflict ? html`<zp-form-conflict .work=${work} .revision=${work.revision}></zp-form-conflict>` : nothing}
+					${work.conflict ? html`<zp-form-conflict .work=${work} .revision=${work.revision} @conflict-settled=${() => void this.focusHead('save')}></zp-form-conflict>` : nothing}
 					${this.renderBar()} ${this.renderViews(work.form)}
 					<zp-form-outline .work=${work} .revision=${work.revision} .keys=${this.keys} .full=${this.full}
 						@finder-asked=${(event: CustomEvent<number>) => this.openFinder(event.detail)}
@@ -204,7 +220,7 @@ export class ZpFormDesk extends LitElement {
 				this.dialog === undefined
 					? nothing
 					: html`<zp-form-dialogs .work=${work} .revision=${work.revision} .name=${this.dialog} .item=${this.swapped} .blueprint=${this.blueprint}
-						@dialog-closed=${() => this.close()} @save-asked=${() => void this.save()}></zp-form-dialogs>`
+						@swap-ended=${(event: CustomEvent<string>) => this.endSwap(event.detail)} @dialog-closed=${() => this.close()} @save-asked=${() => void this.save()}></zp-form-dialogs>`
 			}
 		`;
 	}

@@ -16,7 +16,7 @@ const text = formsText.desk;
 /** What can be laid over the desk. */
 export type DialogName = 'preview' | 'print' | 'export' | 'give' | 'another' | 'swap';
 
-/** The sheets that are laid over a form's desk. Fires "dialog-closed" and "save-asked". */
+/** The sheets that are laid over a form's desk. Fires "dialog-closed", "save-asked", and "swap-ended" with the id of the item taken. */
 export class ZpFormDialogs extends LitElement {
 	static override properties = {
 		work: { attribute: false },
@@ -84,7 +84,7 @@ export class ZpFormDialogs extends LitElement {
 			case 'another':
 				return html`<zp-another-panel .work=${work}></zp-another-panel>`;
 			case 'swap':
-				return html`<zp-swap-panel .work=${work} item=${this.item} blueprint=${this.blueprint} @swap-ended=${() => this.end('dialog-closed')}></zp-swap-panel>`;
+				return html`<zp-swap-panel .work=${work} item=${this.item} blueprint=${this.blueprint} @swap-ended=${(event: CustomEvent<string>) => this.endSwap(event.detail)}></zp-swap-panel>`;
 			case 'print':
 				return this.renderSaved((at) => html`<zp-print-panel form=${work.id} version=${at}></zp-print-panel>`, version);
 			case 'export':
@@ -108,6 +108,10 @@ export class ZpFormDialogs extends LitElement {
 		const save = html`<button @click=${() => this.end('save-asked')}>${text.save}</button>`;
 		if (version === undefined) return html`<p>${text.saveFirstNew}</p>${save}`;
 		return html`${this.work.isUnsaved ? html`<p class="failure">${text.saveFirst} ${save}</p>` : nothing}${render(version)}`;
+	}
+
+	private endSwap(detail: string): void {
+		this.dispatchEvent(new CustomEvent<string>('swap-ended', { detail }));
 	}
 
 	private end(name: 'dialog-closed' | 'save-asked'): void {

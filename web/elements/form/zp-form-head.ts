@@ -30,6 +30,12 @@ export class ZpFormHead extends LitElement {
 
 	static override styles = [controlStyles, deskStyles];
 
+	/** Puts the focus on the title or on the button that saves. */
+	async focusPlace(place: 'title' | 'save'): Promise<void> {
+		await this.updateComplete;
+		this.renderRoot.querySelector<HTMLElement>(place === 'title' ? 'input' : 'button.primary')?.focus();
+	}
+
 	protected override render(): TemplateResult | typeof nothing {
 		const { work } = this;
 		const { form } = work;
@@ -46,7 +52,7 @@ export class ZpFormHead extends LitElement {
 				<span role="status" class=${work.isUnsaved ? 'unsaved' : 'soft'}>${work.isUnsaved ? text.unsaved(work.version) : text.saved(work.version)}</span>
 				<button aria-disabled=${work.undoable === undefined} title=${work.undoable ?? ''} @click=${() => this.ask('undo-asked')}>${text.undo}</button>
 				<button aria-disabled=${work.redoable === undefined} title=${work.redoable ?? ''} @click=${() => this.ask('redo-asked')}>${text.redo}</button>
-				${work.isUnsaved && work.saved && !work.conflict ? html`<button class="plain" @click=${() => work.discard()}>${text.discard}</button>` : nothing}
+				${work.isUnsaved && work.saved && !work.conflict ? html`<button class="plain" @click=${() => this.discard()}>${text.discard}</button>` : nothing}
 				<label>${text.grid}
 					<select title=${text.gridMeaning} aria-invalid=${this.faultsAt('/gridProfile').length > 0} @change=${(event: Event) => this.chooseGrid(form, event)}>
 						${gridProfiles.map(({ id, name }) => html`<option value=${id} ?selected=${id === form.gridProfile}>${name}</option>`)}
@@ -72,7 +78,7 @@ export class ZpFormHead extends LitElement {
 		const others = work.problems.filter(({ path }) => isHere(path));
 		return html`<div role="alert">
 			${work.saving === 'waiting' ? html`<p class="failure">${text.waiting}</p>` : nothing}
-			${work.isOutdated ? html`<p class="failure">${text.elsewhere} <button @click=${() => void work.open(work.id)}>${text.takeElsewhere}</button></p>` : nothing}
+			${work.isOutdated ? html`<p class="failure">${text.elsewhere} <button @click=${() => this.openAgain()}>${text.takeElsewhere}</button></p>` : nothing}
 			${work.isKept ? nothing : html`<p class="failure">${text.notKept}</p>`}
 			${work.saving === 'waiting' || !work.failure ? nothing : html`<div class="failure">${text.notSaved(work.failure.message)}${others.length > 1 ? html`<ul>${others.map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}</div>`}
 		</div>`;
@@ -84,6 +90,15 @@ export class ZpFormHead extends LitElement {
 		const nameOf = (id: string): string => this.groups.find((entry) => entry.id === id)?.group.name ?? id;
 		const lines = givings.map(({ group, date, version }) => text.giving(nameOf(group), date, version));
 		return html`<p class="soft">${text.givings(lines)}</p>`;
+	}
+
+	private discard(): void {
+		this.work.discard();
+		void this.focusPlace('save');
+	}
+
+	private openAgain(): void {
+		void this.work.open(this.work.id).then(() => this.focusPlace('save'));
 	}
 
 	private save(form: Form): void {

@@ -61,7 +61,9 @@ export class ZpFormList extends LitElement {
 	}
 
 	private async read(): Promise<void> {
-		this.drafts = new Map(listDrafts(localStorage).map(({ id, draft }) => [id, draft]));
+		const drafts = listDrafts(localStorage);
+		for (const { id, draft } of drafts) if (isBlank(draft)) dropDraft(localStorage, id);
+		this.drafts = new Map(drafts.filter(({ draft }) => !isBlank(draft)).map(({ id, draft }) => [id, draft]));
 		try {
 			this.forms = await fetchForms();
 			this.failure = undefined;
@@ -133,6 +135,11 @@ export class ZpFormList extends LitElement {
 			await this.read();
 		});
 	}
+}
+
+/** Whether a new form was begun and left as it was. */
+function isBlank({ baseVersion, form }: Draft): boolean {
+	return baseVersion === 0 && form.title === '' && form.sections.every(({ items }) => items.length === 0);
 }
 
 customElements.define('zp-form-list', ZpFormList);

@@ -18,7 +18,7 @@ import {
 	setPoints,
 } from '../../forms/form-edits.ts';
 import type { FormWork } from '../../forms/form-work.ts';
-import { followRow, type SectionBox } from '../../forms/row-drag.ts';
+import { followRow, readBoxes } from '../../forms/row-drag.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { tell } from '../../tell.ts';
@@ -75,6 +75,13 @@ export class ZpFormOutline extends LitElement {
 	/** Puts the focus on the button that adds items to a section. */
 	focusFoot(section: number): void {
 		this.renderRoot.querySelector<HTMLElement>(`[data-section="${section}"] .foot button`)?.focus();
+	}
+
+	/** Puts the focus on the button that swaps an item. */
+	focusSwap(item: string): void {
+		const button = this.renderRoot.querySelector<HTMLElement>(`[data-item="${item}"] [data-dialog="swap"]`);
+		if (button) button.focus();
+		else this.focusRow(item);
 	}
 
 	protected override updated(_changed: PropertyValues): void {
@@ -208,6 +215,7 @@ export class ZpFormOutline extends LitElement {
 
 	/** Lays the moved form down, says where the item is now, and keeps the focus on it. */
 	private place(next: Form, id: string): void {
+		const held = this.renderRoot.querySelector(':focus')?.getAttribute('data-step');
 		this.work.change(next, text.did.moved);
 		const place = findPlace(next, id);
 		const entry = place && next.sections[place.section]?.items[place.index];
@@ -215,7 +223,13 @@ export class ZpFormOutline extends LitElement {
 		const section = next.sections[place?.section ?? 0]?.title ?? '';
 		this.said = text.movedTo(name, positionOf(next, id) ?? 0, positionsOf(next).length, section);
 		this.landed = id;
-		void this.updateComplete.then(() => this.focusRow(id));
+		void this.updateComplete.then(() => {
+			const button = held
+				? this.renderRoot.querySelector<HTMLElement>(`[data-item="${id}"] .acts [data-step="${held}"]`)
+				: null;
+			if (button) button.focus();
+			else this.focusRow(id);
+		});
 	}
 
 	private takeOut(form: Form, id: string): void {
@@ -246,7 +260,7 @@ export class ZpFormOutline extends LitElement {
 	private drag(event: PointerEvent, form: Form, id: string): void {
 		const from = findPlace(form, id);
 		followRow(event, {
-			boxes: () => this.readBoxes(),
+			boxes: () => readBoxes(this.renderRoot),
 			show: (over) => Object.assign(this, { over, dragged: id }),
 			drop: (over) => {
 				Object.assign(this, { over: undefined, dragged: undefined });
@@ -255,17 +269,6 @@ export class ZpFormOutline extends LitElement {
 				this.place(moveItem(form, id, { section: over.section, index: over.index - (isBelow ? 1 : 0) }), id);
 			},
 		});
-	}
-
-	private readBoxes(): readonly SectionBox[] {
-		return [...this.renderRoot.querySelectorAll('section')].map((section, index) => ({
-			section: index,
-			bottom: section.getBoundingClientRect().bottom,
-			middles: [...section.querySelectorAll('li')].map((row) => {
-				const { top, height } = row.getBoundingClientRect();
-				return top + height / 2;
-			}),
-		}));
 	}
 
 	private isOver(section: number, index: number): boolean {

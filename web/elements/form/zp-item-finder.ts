@@ -116,6 +116,14 @@ export class ZpItemFinder extends LitElement {
 		}
 	}
 
+	/** Adds the next page, and goes on with its first item. */
+	private async findMore(): Promise<void> {
+		const before = this.hits?.length ?? 0;
+		await this.find(this.next);
+		await this.updateComplete;
+		this.renderRoot.querySelectorAll<HTMLElement>('.hit .name')[before]?.focus();
+	}
+
 	private ask(changes: Partial<Record<keyof ItemQuery, ItemQuery[keyof ItemQuery]>>, delay = 0): void {
 		const fields = Object.entries({ ...this.query, ...changes }).filter(
 			([, value]) => value !== undefined && value !== '',
@@ -141,7 +149,7 @@ export class ZpItemFinder extends LitElement {
 			<div role="status" class="count">${this.failure ?? (this.isSlow ? words.frame.reading : this.hits === undefined ? '' : text.found(this.hits.length, this.total))}</div>
 			${this.hits?.length === 0 ? html`<p>${text.nothing}</p>` : nothing}
 			${this.hits && this.hits.length > 0 ? html`<ul tabindex="-1" aria-label=${text.hits}>${this.hits.map((entry) => this.renderHit(entry))}</ul>` : nothing}
-			${this.next === undefined ? nothing : html`<p class="count"><button @click=${() => void this.find(this.next)}>${text.more}</button></p>`}
+			${this.next === undefined ? nothing : html`<p class="count"><button @click=${() => void this.findMore()}>${text.more}</button></p>`}
 		`;
 	}
 
