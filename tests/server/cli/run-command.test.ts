@@ -21,7 +21,7 @@ describe('what is not understood ends with 2 and says what was expected', () => 
 	test.each([
 		[['itms', 'find'], 'did you mean items?'],
 		[['items', 'finde'], 'did you mean find?'],
-		[['items'], 'expected find, show, add, check, approve, retire, found nothing'],
+		[['items'], 'expected find, show, add, check, make, variants, approve, retire, found nothing'],
 		[['items', 'find', '--stauts', 'draft'], 'did you mean --status?'],
 		[['items', 'find', '--model', 'poem'], 'expected one of symbols, counters, number-line, story, table'],
 		[['items', 'find', '--code', '6.6'], 'several frameworks'],
