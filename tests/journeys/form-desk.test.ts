@@ -244,6 +244,7 @@ describe.skipIf(!hasBrowser)('the form desk', () => {
 		await page.getByText('needs at least 9 items of kind explanation').first().waitFor();
 		await page.getByRole('button', { name: 'Lay the nearest form on the desk' }).click();
 		await page.getByText('not in the bank yet').waitFor();
+		await page.locator('zp-form-facts').getByText('items of kind explanation').waitFor();
 	});
 
 	test('an item is swapped for a like one, and the swap can be taken back', async () => {

@@ -56,6 +56,19 @@ export function listDrafts(
 		});
 }
 
+const planPrefix = 'zeropair-form-plan:';
+
+/** The blueprint this browser holds a form against; empty for none. */
+export function readPlan(storage: Pick<Storage, 'getItem'>, id: string): string {
+	return storage.getItem(planPrefix + id) ?? '';
+}
+
+/** Remembers which blueprint a form is held against; empty for none. */
+export function writePlan(storage: Pick<Storage, 'setItem' | 'removeItem'>, id: string, blueprint: string): void {
+	if (blueprint === '') storage.removeItem(planPrefix + id);
+	else storage.setItem(planPrefix + id, blueprint);
+}
+
 /** An id for a form that is not in the bank yet: the browser chooses it, so that saving twice cannot make two forms. */
 export function newFormId(): string {
 	return `form-${crypto.randomUUID().slice(0, 13)}`;

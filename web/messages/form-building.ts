@@ -70,6 +70,7 @@ export const formBuildingText = {
 		missing: 'With these new items it can be done:',
 		missingItem: (count: number, parts: readonly string[]): string => `${items(count)}: ${parts.join(', ')}`,
 		nearest: 'The nearest form falls short of:',
+		onForm: (number: number): string => `Form ${number}: `,
 		shortfall: (requirement: string, found: string): string => `${requirement}; found ${found}`,
 		openNearest: 'Lay the nearest form on the desk',
 		notKept: (reason: string): string => `Nothing was kept. ${capital(reason)}`,

@@ -4,7 +4,7 @@ import type { BuildResult, Form } from '../../../item-bank/types.ts';
 import { goTo, printAddress } from '../../address.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
-import { newFormId } from '../../forms/draft-storage.ts';
+import { newFormId, writePlan } from '../../forms/draft-storage.ts';
 import { type FormWork, startDraft } from '../../forms/form-work.ts';
 import { makeRetake } from '../../forms/retake.ts';
 import { formsText } from '../../messages/forms.ts';
@@ -117,9 +117,10 @@ export class ZpAnotherPanel extends LitElement {
 	}
 }
 
-/** Lays a new form on the desk and goes there. */
-export function layDown(form: Form, note = ''): void {
+/** Lays a new form on the desk, held against a blueprint where one is named, and goes there. */
+export function layDown(form: Form, note = '', plan = ''): void {
 	const id = startDraft(newFormId(), form);
+	writePlan(localStorage, id, plan);
 	goTo(printAddress('forms', {}, id));
 	tell(`${text.made(form.title)} ${note}`.trim());
 }

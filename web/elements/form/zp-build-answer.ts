@@ -11,7 +11,7 @@ import type {
 import { printAddress } from '../../address.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
-import { newFormId } from '../../forms/draft-storage.ts';
+import { newFormId, writePlan } from '../../forms/draft-storage.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { controlStyles } from '../control-styles.ts';
@@ -24,11 +24,14 @@ const text = formsText.build;
 export class ZpBuildAnswer extends LitElement {
 	static override properties = {
 		result: { attribute: false },
+		plan: { type: String },
 		kept: { state: true },
 		isKeeping: { state: true },
 		failure: { state: true },
 	};
 	declare result: BuildResult | undefined;
+	/** Id of the blueprint that was asked for. */
+	declare plan: string;
 	/** Ids of the forms now in the bank, in the order of the answer. */
 	declare private kept: readonly string[];
 	declare private isKeeping: boolean;
@@ -38,7 +41,7 @@ export class ZpBuildAnswer extends LitElement {
 
 	constructor() {
 		super();
-		Object.assign(this, { kept: [], isKeeping: false });
+		Object.assign(this, { kept: [], isKeeping: false, plan: '' });
 	}
 
 	static override styles = [
@@ -72,7 +75,7 @@ export class ZpBuildAnswer extends LitElement {
 			case 'built':
 				return this.renderBuilt(answer);
 			case 'impossible':
-				return renderImpossible(answer);
+				return renderImpossible(answer, this.plan);
 			case 'undecided':
 				return html`<h2>${text.undecided}</h2><p>${answer.message}</p>`;
 			default:
@@ -98,7 +101,7 @@ export class ZpBuildAnswer extends LitElement {
 		const items = positionsOf(form).length;
 		if (id !== undefined)
 			return html`<li><strong><a href=${printAddress('forms', {}, id)}>${form.title}</a></strong> ${words.items(items)}</li>`;
-		return html`<li><strong>${form.title}</strong> ${words.items(items)} <button aria-label="${text.desk}: ${form.title}" @click=${() => layDown(form)}>${text.desk}</button></li>`;
+		return html`<li><strong>${form.title}</strong> ${words.items(items)} <button aria-label="${text.desk}: ${form.title}" @click=${() => layDown(form, '', this.plan)}>${text.desk}</button></li>`;
 	}
 
 	private async keep(forms: readonly Form[]): Promise<void> {
@@ -107,6 +110,7 @@ export class ZpBuildAnswer extends LitElement {
 		try {
 			for (const [index, form] of forms.entries()) await keepForm(this.ids[index] ?? newFormId(), form);
 			this.kept = this.ids;
+			for (const id of this.ids) writePlan(localStorage, id, this.plan);
 		} catch (error) {
 			if (!(error instanceof ApiError)) throw error;
 			this.failure = error.message;
@@ -127,7 +131,10 @@ async function keepForm(id: string, form: Form): Promise<void> {
 	}
 }
 
-function renderImpossible({ conflict, isIrreducible, nearest, missing }: FormsImpossible): TemplateResult {
+function renderImpossible(
+	{ conflict, isIrreducible, nearest, missing }: FormsImpossible,
+	plan: string,
+): TemplateResult {
 	const [form] = nearest?.forms ?? [];
 	const head = conflict.length === 1 ? text.alone : isIrreducible ? text.together : text.reducible;
 	return html`
@@ -135,8 +142,8 @@ function renderImpossible({ conflict, isIrreducible, nearest, missing }: FormsIm
 		<p>${head}</p>
 		<ul class="conflict">${conflict.map(renderConflict)}</ul>
 		${missing.length > 0 ? html`<h3>${text.missing}</h3><ul>${missing.map((one) => html`<li>${missingWords(one)}</li>`)}</ul>` : nothing}
-		${nearest ? html`<h3>${text.nearest}</h3><ul>${nearest.shortfalls.map(({ requirement, found }) => html`<li>${text.shortfall(requirement, found)}</li>`)}</ul>` : nothing}
-		${form ? html`<p><button @click=${() => layDown(form)}>${text.openNearest}</button></p>` : nothing}
+		${nearest ? html`<h3>${text.nearest}</h3><ul>${nearest.shortfalls.map(({ form: number, requirement, found }) => html`<li>${nearest.forms.length > 1 && number !== undefined ? text.onForm(number) : nothing}${text.shortfall(requirement, found)}</li>`)}</ul>` : nothing}
+		${form ? html`<p><button @click=${() => layDown(form, '', plan)}>${text.openNearest}</button></p>` : nothing}
 	`;
 }
 

@@ -32,6 +32,8 @@ export class ZpFormBuilder extends LitElement {
 	declare private result: BuildResult | undefined;
 	declare private note: string | undefined;
 	declare private failure: ApiError | undefined;
+	/** The blueprint of the last search. */
+	private asked = '';
 	private running: AbortController | undefined;
 
 	constructor() {
@@ -87,6 +89,7 @@ export class ZpFormBuilder extends LitElement {
 			...(seed ? { seed } : {}),
 			...(like ? { like } : {}),
 		};
+		this.asked = order.blueprint ?? '';
 		const running = new AbortController();
 		this.running = running;
 		Object.assign(this, { isBusy: true, seconds: 0, result: undefined, failure: undefined, note: undefined });
@@ -115,7 +118,7 @@ export class ZpFormBuilder extends LitElement {
 			${this.blueprints === undefined ? nothing : this.blueprints.length === 0 ? html`<p>${text.noBlueprints}</p>` : this.renderOrder(this.blueprints)}
 			<div role="status">${this.note ?? (this.isBusy ? this.renderProgress() : this.blueprints === undefined && !this.failure ? words.frame.reading : nothing)}</div>
 			<div role="alert">${this.failure ? html`<div class="failure"><p>${this.failure.message}</p><ul>${this.failure.problems.map(({ message }) => html`<li>${message}</li>`)}</ul></div>` : nothing}</div>
-			${this.result ? html`<zp-build-answer .result=${this.result} tabindex="-1"></zp-build-answer>` : nothing}
+			${this.result ? html`<zp-build-answer .result=${this.result} plan=${this.asked} tabindex="-1"></zp-build-answer>` : nothing}
 		`;
 	}
 

@@ -5,6 +5,7 @@ import type { BlueprintEntry, Form, GroupEntry, ItemEntry } from '../../../item-
 import { goTo, printAddress } from '../../address.ts';
 import { ApiError, fetchGroups } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
+import { readPlan, writePlan } from '../../forms/draft-storage.ts';
 import { addItem, positionOf } from '../../forms/form-edits.ts';
 import { FormWork } from '../../forms/form-work.ts';
 import { printItemName } from '../../forms/item-name.ts';
@@ -24,9 +25,6 @@ import type { ZpFormOutline } from './zp-form-outline.ts';
 import './zp-item-finder.ts';
 
 const text = formsText.desk;
-
-/** Where this browser remembers which blueprint a form is held against. */
-const planKey = (id: string): string => `zeropair-form-plan:${id}`;
 
 /** One form on the desk: put together, held against a plan, saved as versions, shown, printed, exported, given. */
 export class ZpFormDesk extends LitElement {
@@ -91,7 +89,7 @@ export class ZpFormDesk extends LitElement {
 		const comesFromSheet = this.dialog !== undefined;
 		if (isOther) {
 			Object.assign(this, { section: undefined, dialog: undefined, keys: false });
-			this.blueprint = localStorage.getItem(planKey(formId)) ?? '';
+			this.blueprint = readPlan(localStorage, formId);
 			await this.work.open(formId);
 			if (comesFromSheet) void this.focusHead('title');
 			document.title = words.frame.title(this.work.form?.title || formsText.list.untitled);
@@ -187,8 +185,7 @@ export class ZpFormDesk extends LitElement {
 
 	private choosePlan(id: string): void {
 		this.blueprint = id;
-		if (id === '') localStorage.removeItem(planKey(this.formId));
-		else localStorage.setItem(planKey(this.formId), id);
+		writePlan(localStorage, this.formId, id);
 	}
 
 	protected override render(): TemplateResult {
