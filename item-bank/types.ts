@@ -2073,7 +2073,32 @@ export interface SetResponse {
 	readonly parts: readonly PartResponse[];
 }
 /**
- * Approved items of one framework per standard and model type; an item counts once, under its lead alignment.
+ * Which items supply counts. Values of one field are alternatives; different fields have to hold together.
+ */
+export interface SupplyQuery {
+	/**
+	 * @maxItems 20
+	 */
+	readonly kind?: readonly (
+		'choice' | 'multiple-choice' | 'gridded' | 'point' | 'order' | 'match' | 'inline-choice' | 'explanation' | 'set'
+	)[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly dok?: readonly number[];
+	/**
+	 * approved when left out.
+	 *
+	 * @maxItems 20
+	 */
+	readonly status?: readonly ('draft' | 'approved' | 'retired')[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly points?: readonly number[];
+}
+/**
+ * Items of one framework per standard and model type, approved ones unless asked otherwise; an item counts once, under its lead alignment.
  */
 export interface Supply {
 	readonly framework: string;

@@ -38,6 +38,7 @@ import type {
 	ProblemList,
 	ReviewList,
 	Supply,
+	SupplyQuery,
 	SwapOffers,
 	SwapOrder,
 	VariantOrder,
@@ -92,7 +93,7 @@ export interface Api {
 	readonly 'GET /api/families': { readonly answer: FamilyList };
 	readonly 'GET /api/patterns': { readonly answer: PatternList };
 	readonly 'GET /api/standards': { readonly answer: FrameworkList };
-	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
+	readonly 'GET /api/standards/{framework}/{edition}': { readonly query: SupplyQuery; readonly answer: Supply };
 	readonly 'GET /api/forms': { readonly answer: FormList };
 	readonly 'POST /api/forms': { readonly body: FormCreation; readonly answer: FormEntry };
 	readonly 'GET /api/forms/{id}': { readonly query: VersionQuery; readonly answer: FormDetails };

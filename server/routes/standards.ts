@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { findFramework } from '../../item-bank/standards/code.ts';
 import { frameworks } from '../../item-bank/standards/frameworks.ts';
-import type { FrameworkList, Supply } from '../../item-bank/types.ts';
-import { answerJson, pathParameters, type RouteSchema } from '../open-api.ts';
+import type { FrameworkList, Supply, SupplyQuery } from '../../item-bank/types.ts';
+import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
 import { RequestError } from '../request-errors.ts';
 import type { SupplyCount } from '../store/item-search.ts';
 import type { Store } from '../store/open-store.ts';
@@ -13,13 +13,14 @@ const schemas = {
 		response: { 200: answerJson('Every framework and edition the bank knows.', 'framework-list') },
 	},
 	supply: {
-		summary: 'Show the standards of a framework with the supply of approved items',
+		summary: 'Show the standards of a framework with the supply of items',
 		description:
-			'Counts are per standard and model type; an item counts once, under its lead alignment in this framework.',
+			'Counts are per standard and model type, of approved items unless another status is asked for; an item counts once, under its lead alignment in this framework. Repeat a field to allow several values.',
 		params: pathParameters({
 			framework: { type: 'string', maxLength: 40, description: 'Id of the framework.' },
 			edition: { type: 'string', maxLength: 20, description: 'Its edition.' },
 		}),
+		querystring: schemaNamed('supply-query'),
 		response: { 200: answerJson('The standards in framework order.', 'supply') },
 	},
 } satisfies Record<string, RouteSchema>;
@@ -39,16 +40,16 @@ export function addStandardRoutes(app: FastifyInstance, store: Store): void {
 				standards: standards.length,
 			})),
 	);
-	app.get<{ Params: { framework: string; edition: string } }>(
+	app.get<{ Params: { framework: string; edition: string }; Querystring: SupplyQuery }>(
 		'/api/standards/:framework/:edition',
 		{ schema: schemas.supply },
-		async ({ params }): Promise<Supply> => {
+		async ({ params, query }): Promise<Supply> => {
 			const framework = findFramework(params.framework, params.edition);
 			if (!framework) {
 				const message = `expected a framework and edition of the bank, found "${params.framework} ${params.edition}"`;
 				throw new RequestError({ code: 'framework-unknown', status: 404, message });
 			}
-			const counts = await store.items.supply(framework.id, framework.edition);
+			const counts = await store.items.supply(framework.id, framework.edition, query);
 			return {
 				framework: framework.id,
 				edition: framework.edition,

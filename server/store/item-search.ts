@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { ItemPage, ItemQuery, ModelType } from '../../item-bank/types.ts';
+import type { ItemPage, ItemQuery, ModelType, SupplyQuery } from '../../item-bank/types.ts';
 import { countCodes, countHits, countTraits, emptyFacets, rollUp, sumFitting } from './item-counts.ts';
 import { readStandardFilter, type StandardFilter } from './item-filter.ts';
 import { fittingTraits, readPage, type Search } from './item-page.ts';
@@ -8,7 +8,7 @@ import type { StoreContext } from './store-context.ts';
 import type { Tables } from './tables.ts';
 import { TraitsReader } from './traits.ts';
 
-/** Approved items under one standard, per model type. */
+/** Items under one standard, per model type. */
 export interface SupplyCount {
 	readonly code: string;
 	readonly model: ModelType;
@@ -22,8 +22,11 @@ export interface SupplyCount {
 export interface ItemSearch {
 	/** One page, the number of all that fit, and counts per value. Throws UnknownStandardError, CursorRefusedError. */
 	find(query: ItemQuery): Promise<ItemPage>;
-	/** Approved items per standard and model type; each counts once, under its lead alignment. Cells without items are left out. */
-	supply(framework: string, edition: string): Promise<readonly SupplyCount[]>;
+	/**
+	 * Items that fit per standard and model type, approved ones unless a status is asked for; each counts once, under its lead
+	 * alignment. Cells without items are left out.
+	 */
+	supply(framework: string, edition: string, query?: SupplyQuery): Promise<readonly SupplyCount[]>;
 }
 
 /** Search over the tables of a store. */
@@ -57,7 +60,7 @@ export function createItemSearch({ kysely, fewHits }: StoreContext): ItemSearch 
 			});
 		},
 
-		async supply(framework, edition) {
+		async supply(framework, edition, query = {}) {
 			return read(async (db) => {
 				const known = await reader.read(db);
 				const rows = await db
@@ -66,7 +69,7 @@ export function createItemSearch({ kysely, fewHits }: StoreContext): ItemSearch 
 					.where('framework', '=', framework)
 					.where('edition', '=', edition)
 					.where('lead', '=', 1)
-					.where('traits', 'in', fittingTraits(db, { status: ['approved'] }))
+					.where('traits', 'in', fittingTraits(db, { status: ['approved'], ...query }))
 					.groupBy(['standards.id', 'traits'])
 					.select(['code', 'traits', (build) => build.fn.countAll<number>().as('count')])
 					.execute();

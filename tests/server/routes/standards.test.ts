@@ -65,6 +65,28 @@ describe('standards', () => {
 		expect(after.json.standards.every((standard: { total: number }) => standard.total === 0)).toBe(true);
 	});
 
+	test('supply can be asked for by kind, DOK, status and points', async () => {
+		const { send, store } = await openTestApp();
+		const alignments = [alignTo('7.NS.A.1b')];
+		await store.items.createMany(
+			[{ item: griddedItem({ alignments, dok: 2 }) }, { item: choiceItem({ alignments, dok: 1 }) }],
+			'approved',
+		);
+		await store.items.create({ item: griddedItem({ alignments, points: 2 }) });
+		const total = async (query: string): Promise<number> => {
+			const { json } = await send('GET', `/api/standards/ccss-m/2010?${query}`);
+			return json.standards.find((standard: { code: string }) => standard.code === '7.NS.A.1b').total;
+		};
+		expect(await total('')).toBe(2);
+		expect(await total('kind=gridded')).toBe(1);
+		expect(await total('kind=gridded&kind=choice&dok=1')).toBe(1);
+		expect(await total('status=draft')).toBe(1);
+		expect(await total('status=draft&status=approved&kind=gridded')).toBe(2);
+		expect(await total('status=draft&points=1')).toBe(0);
+		const refused = await send('GET', '/api/standards/ccss-m/2010?kind=riddle');
+		expect([refused.status, refused.json.code]).toEqual([400, 'query-refused']);
+	});
+
 	test('the same code in another edition is another standard', async () => {
 		const { send } = await openTestApp();
 		const answer = await send('GET', '/api/standards/va-sol-math/1999');

@@ -1,0 +1,30 @@
+import type { TemplateResult } from 'lit';
+import { css, html } from 'lit';
+import type { ItemEntry, StemBlock } from '../../item-bank/types.ts';
+import { words } from '../messages/words.ts';
+import { renderMathematics, renderRichText } from './rich-text.ts';
+
+/** The words a student reads first in an item, as on paper; its name where there are none. Tells no key. */
+export function renderFirstWords({ item }: ItemEntry): TemplateResult {
+	const block = item.stem.find((each): each is Extract<StemBlock, { kind: 'paragraph' | 'mathematics' }> =>
+		['paragraph', 'mathematics'].includes(each.kind),
+	);
+	if (!block) return html`${item.name}`;
+	return block.kind === 'paragraph' ? html`${renderRichText(block.text)}` : renderMathematics(block.math);
+}
+
+/** Kind, DOK, points, and the status where it is not approved. */
+export function describeItem({ item, status }: ItemEntry): string {
+	return words.drawer.facts(words.kinds[item.kind], item.dok, item.points, words.statuses[status]);
+}
+
+/** How a list of items looks: what students read in serif, what the bank says in sans below. */
+export const itemLineStyles = css`
+	.items { list-style: none; margin: 0; padding: 0; }
+	.items > li { border-bottom: 1px solid var(--paper-line); padding: 7px 0; }
+	.words { font: 400 17px/24px var(--serif); margin: 0; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 3; overflow: hidden; }
+	.words .math { white-space: nowrap; }
+	.facts { font-size: 14px; line-height: 21px; color: var(--ink-soft); margin: 0; display: flex; flex-wrap: wrap; gap: 0 14px; align-items: baseline; }
+	.facts button { min-height: 28px; font-size: 14px; line-height: 20px; }
+	@media (pointer: coarse) { .facts button, .facts a { min-height: 44px; line-height: 44px; } }
+`;

@@ -1,0 +1,265 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { BlueprintEntry, FormDetails, FormSummary, FrameworkList, Supply } from '../../item-bank/types.ts';
+import { goTo, printAddress } from '../address.ts';
+import { ApiError, bankChangedEvent, bankFoundEvent } from '../api-client.ts';
+import { writeBoardCsv } from '../board/board-csv.ts';
+import { type Plan, planBoard } from '../board/board-plan.ts';
+import { type BoardRow, buildRows, totalCounts } from '../board/board-rows.ts';
+import { type BoardState, type Cell, type Lens, parseBoardState, printBoardState } from '../board/board-state.ts';
+import { callApi } from '../call-api.ts';
+import { controlStyles } from '../elements/control-styles.ts';
+import '../elements/zp-board-grid.ts';
+import type { ZpBoardGrid } from '../elements/zp-board-grid.ts';
+import '../elements/zp-board-margin.ts';
+import '../elements/zp-lens.ts';
+import '../elements/zp-wait.ts';
+import { words } from '../messages/words.ts';
+import { saveFile } from '../save-file.ts';
+import { boardPageStyles } from './board-page-styles.ts';
+
+const lastFramework = 'zp-framework';
+
+/** The board: standards by model types, read through three lenses; a cell opens what stands behind it. */
+export class ZpBoardPage extends LitElement {
+	static override properties = {
+		query: { attribute: false },
+		frameworks: { state: true },
+		supply: { state: true },
+		unseen: { state: true },
+		blueprints: { state: true },
+		forms: { state: true },
+		form: { state: true },
+		failure: { state: true },
+		isWide: { state: true },
+	};
+	declare query: URLSearchParams;
+	declare private frameworks: FrameworkList | undefined;
+	declare private supply: Supply | undefined;
+	/** Items that fit but have no standard in the framework. */
+	declare private unseen: number;
+	declare private blueprints: readonly BlueprintEntry[] | undefined;
+	declare private forms: readonly FormSummary[] | undefined;
+	declare private form: FormDetails | undefined;
+	declare private failure: string | undefined;
+	declare private isWide: boolean;
+	private state: BoardState = parseBoardState(new URLSearchParams());
+	private rows: readonly BoardRow[] = [];
+	private plan: Plan | undefined;
+	/** The cell the drawer showed last. */
+	private opened: Cell | undefined;
+	/** What the supply at hand was asked for. */
+	private asked = '';
+	private call: AbortController | undefined;
+	private readonly width = window.matchMedia('(min-width: 901px)');
+	private readonly fit = (): void => {
+		this.isWide = this.width.matches;
+	};
+	private readonly retry = (): void => void this.load(true);
+
+	constructor() {
+		super();
+		this.unseen = 0;
+		this.isWide = this.width.matches;
+	}
+
+	static override styles = [controlStyles, boardPageStyles];
+
+	override connectedCallback(): void {
+		super.connectedCallback();
+		this.width.addEventListener('change', this.fit);
+		window.addEventListener(bankFoundEvent, this.retry);
+		window.addEventListener(bankChangedEvent, this.retry);
+	}
+
+	override disconnectedCallback(): void {
+		this.width.removeEventListener('change', this.fit);
+		window.removeEventListener(bankFoundEvent, this.retry);
+		window.removeEventListener(bankChangedEvent, this.retry);
+		this.call?.abort();
+		super.disconnectedCallback();
+	}
+
+	protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+		if (changed.has('query')) {
+			this.state = parseBoardState(this.query);
+			void this.load(false);
+		}
+		this.rows = this.supply ? buildRows(this.supply, this.state.closed) : [];
+		const blueprint = this.blueprints?.find(({ id }) => id === this.state.blueprint)?.blueprint;
+		this.plan = this.supply && planBoard(this.supply, this.rows, blueprint, this.form);
+	}
+
+	/** Loads the drawer when a cell is opened, and gives the focus back to the cell when it is closed. */
+	protected override updated(): void {
+		const { cell } = this.state;
+		const before = this.opened;
+		this.opened = this.supply ? cell : undefined;
+		if (this.opened) void import('../elements/zp-cell-drawer.ts');
+		else if (before && document.activeElement !== this.renderRoot.querySelector('zp-lens')) {
+			void this.renderRoot.querySelector<ZpBoardGrid>('zp-board-grid')?.focusCell(before);
+		}
+	}
+
+	/** Reads what the address asks for and is not at hand; isAnew: everything. */
+	private async load(isAnew: boolean): Promise<void> {
+		try {
+			if (isAnew) this.asked = '';
+			this.frameworks ??= await callApi('GET /api/standards');
+			await Promise.all([this.loadSupply(this.frameworks), this.loadForm(isAnew)]);
+			if (isAnew || this.blueprints === undefined) {
+				[this.blueprints, this.forms] = await Promise.all([callApi('GET /api/blueprints'), callApi('GET /api/forms')]);
+			}
+			this.failure = undefined;
+		} catch (error) {
+			if (error instanceof DOMException && error.name === 'AbortError') return;
+			if (!(error instanceof ApiError)) throw error;
+			this.failure = error.message;
+		}
+	}
+
+	private async loadSupply(frameworks: FrameworkList): Promise<void> {
+		const chosen = this.state.framework ?? recallFramework(frameworks);
+		if (!chosen) return;
+		this.state = { ...this.state, framework: chosen };
+		const { filter } = this.state;
+		const asked = JSON.stringify([chosen, filter]);
+		if (asked === this.asked) return;
+		this.asked = asked;
+		this.call?.abort();
+		this.call = new AbortController();
+		const { signal } = this.call;
+		try {
+			const path = { framework: chosen.id, edition: chosen.edition };
+			this.supply = await callApi('GET /api/standards/{framework}/{edition}', { path, query: filter, signal });
+			localStorage.setItem(lastFramework, `${chosen.id} ${chosen.edition}`);
+			const status = filter.status.length > 0 ? filter.status : (['approved'] as const);
+			const query = { ...filter, status, limit: 1, facets: false };
+			const { total } = await callApi('GET /api/items', { query, signal });
+			this.unseen = total - totalCounts(this.supply).total;
+		} catch (error) {
+			if (this.asked === asked) this.asked = '';
+			throw error;
+		}
+	}
+
+	private async loadForm(isAnew: boolean): Promise<void> {
+		const id = this.state.form;
+		if (id === undefined) this.form = undefined;
+		else if (isAnew || this.form?.record.id !== id) this.form = await callApi('GET /api/forms/{id}', { path: { id } });
+	}
+
+	private change(part: Partial<BoardState>, isNoted = true): void {
+		goTo(printBoardState({ ...this.state, ...part }), isNoted);
+	}
+
+	private chooseCell(cell: Cell): void {
+		this.change({ cell });
+	}
+
+	private fold(key: string): void {
+		const { closed } = this.state;
+		const after = closed.includes(key) ? closed.filter((each) => each !== key) : [...closed, key];
+		this.change({ closed: after }, false);
+	}
+
+	private save(): void {
+		if (!this.supply) return;
+		const { lens } = this.state;
+		const text = writeBoardCsv(lens, this.supply, this.rows, totalCounts(this.supply), this.plan);
+		const { framework, edition } = this.supply;
+		saveFile(`${words.board.csv.file}-${framework}-${edition}-${lens}.csv`, text, 'text/csv');
+	}
+
+	protected override render(): TemplateResult {
+		const { state, supply } = this;
+		return html`<div class="page ${state.cell && supply ? 'opened' : ''}">
+			<details class="margin" ?open=${this.isWide}>
+				<summary>${words.board.shown}${supply ? html`: ${supply.name}, ${supply.edition}` : nothing}</summary>
+				<zp-board-margin
+					.state=${state} .frameworks=${this.frameworks ?? []} .blueprints=${this.blueprints ?? []} .forms=${this.forms ?? []}
+					@board-changed=${(event: CustomEvent<Partial<BoardState>>) => this.change(event.detail)}
+				></zp-board-margin>
+			</details>
+			<div class="middle">
+				<h2 class="printed">${supply?.name}, ${supply?.edition}: ${words.board.lenses[state.lens]}. ${words.board.printed(new Date().toLocaleDateString(document.documentElement.lang))}</h2>
+				<div class="top">
+					<zp-lens lens=${state.lens} @lens-chosen=${(event: CustomEvent<Lens>) => this.change({ lens: event.detail })}></zp-lens>
+					<p>${words.board.lensSays[state.lens]}</p>
+					<div class="ways">
+						<button @click=${() => window.print()}>${words.board.print}</button>
+						<button ?disabled=${!supply} @click=${() => this.save()}>${words.board.save}</button>
+					</div>
+				</div>
+				${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.retry}>${words.frame.again}</button></div>`}
+				${supply ? this.renderBoard(supply) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}
+			</div>
+			${state.cell && supply ? this.renderDrawer(supply, state.cell) : nothing}
+		</div>`;
+	}
+
+	private renderBoard(supply: Supply): TemplateResult {
+		return html`
+			<div class="note" aria-live="polite">${this.renderNote(supply)}</div>
+			<zp-board-grid
+				label=${words.board.grid(`${supply.name}, ${supply.edition}`)} lens=${this.state.lens} .rows=${this.rows}
+				.totals=${totalCounts(supply)} .plan=${this.plan} .cell=${this.state.cell}
+				@cell-chosen=${(event: CustomEvent<Cell>) => this.chooseCell(event.detail)}
+				@row-folded=${(event: CustomEvent<string>) => this.fold(event.detail)}
+			></zp-board-grid>
+			<p class="foot">
+				${this.state.lens === 'supply' && this.unseen > 0 ? words.board.unseen(this.unseen) : nothing}
+				<span class="keys">${words.board.keys}</span>
+			</p>
+		`;
+	}
+
+	private renderDrawer(supply: Supply, cell: Cell): TemplateResult {
+		return html`<zp-cell-drawer
+			.supply=${supply} .cell=${cell} .filter=${this.state.filter} .lens=${this.state.lens} .form=${this.form}
+			.codes=${this.rows.find(({ key }) => key === cell.code)?.codes}
+			.plan=${this.plan?.cells.get(cell.code)?.[cell.column]}
+			@drawer-closed=${() => this.change({ cell: undefined })}
+		></zp-cell-drawer>`;
+	}
+
+	/** What a lens has to say before there is anything to see, and what it found. */
+	private renderNote(supply: Supply): TemplateResult | typeof nothing {
+		const { lens } = this.state;
+		if (lens === 'evidence') {
+			return html`<p><strong>${words.board.evidenceEmpty}.</strong> ${words.board.evidenceAdvice} <a href=${printAddress('forms')}>${words.board.evidenceStart}</a></p>`;
+		}
+		if (lens === 'supply') {
+			const hasNone = totalCounts(supply).total === 0 && this.unseen === 0 && this.forms?.length === 0;
+			return hasNone ? html`<p><strong>${words.board.bankEmpty}.</strong> ${words.board.bankEmptyAdvice}</p>` : nothing;
+		}
+		return this.renderPlanNote();
+	}
+
+	private renderPlanNote(): TemplateResult | typeof nothing {
+		const { blueprint, form } = this.state;
+		if (blueprint === undefined && form === undefined) {
+			return html`<p>${this.blueprints?.length === 0 ? words.board.planNoBlueprint : words.board.planEmpty}</p>`;
+		}
+		const plan = this.blueprints?.find(({ id }) => id === blueprint)?.blueprint;
+		if (plan && this.plan?.isElsewhere) {
+			const { framework: id, edition } = plan;
+			const name = this.frameworks?.find((each) => each.framework === id && each.edition === edition)?.name ?? id;
+			const address = printBoardState({ ...this.state, framework: { id, edition }, cell: undefined, closed: [] });
+			return html`<p>${words.board.planElsewhere(`${name}, ${edition}`)} <a href=${address}>${words.board.planThere}</a></p>`;
+		}
+		const unplaced = this.plan?.unplaced ?? 0;
+		const missed = this.plan?.missed ?? 0;
+		return html`<p>
+			${plan && this.form ? html`<span class=${missed > 0 ? 'short' : ''}>${missed > 0 ? words.board.planMissed(missed) : words.board.planMet}</span>` : nothing}
+			${unplaced > 0 ? words.board.unplaced(unplaced) : nothing}
+		</p>`;
+	}
+}
+
+function recallFramework(frameworks: FrameworkList): { readonly id: string; readonly edition: string } | undefined {
+	const [id, edition] = (localStorage.getItem(lastFramework) ?? '').split(' ');
+	const found = frameworks.find((each) => each.framework === id && each.edition === edition) ?? frameworks[0];
+	return found && { id: found.framework, edition: found.edition };
+}
+
+customElements.define('zp-board-page', ZpBoardPage);
