@@ -1,6 +1,6 @@
-import { score } from '../items/score.ts';
 import { partsOf } from '../items/parts.ts';
 import type { ItemRecord } from '../items/record.ts';
+import { score } from '../items/score.ts';
 import { getGridProfile } from '../responses/grid-profiles.ts';
 import type { AnswerGiven, AnswerScore, Form, GridProfile, PartItem } from '../types.ts';
 import { pointsAt, positionsOf } from './check-form.ts';

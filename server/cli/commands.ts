@@ -6,7 +6,9 @@ import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
 import { patternsCommand } from './patterns-command.ts';
 import { printCommand } from './print-command.ts';
+import { responsesCommand } from './responses-command.ts';
 import { serveCommand } from './serve-command.ts';
+import { sittingsCommand } from './sittings-command.ts';
 import { backupCommand, demoCommand, restoreCommand } from './storage-commands.ts';
 import { validateCommand } from './validate-command.ts';
 
@@ -33,6 +35,8 @@ export const commands: readonly Command[] = [
 	patternsCommand,
 	exportCommand,
 	printCommand,
+	sittingsCommand,
+	responsesCommand,
 	validateCommand,
 	backupCommand,
 	restoreCommand,

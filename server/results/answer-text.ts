@@ -82,7 +82,8 @@ function readInline(
 	text: string,
 	reading: AnswerReading,
 ): ReadAnswer {
-	const plain = (math: string): string => math.replace(/[−–]/g, '-').replace(/≤/g, '<=').replace(/≥/g, '>=').replace(/\s/g, '');
+	const plain = (math: string): string =>
+		math.replace(/[−–]/g, '-').replace(/≤/g, '<=').replace(/≥/g, '>=').replace(/\s/g, '');
 	const shown = item.choices.find(({ math }) => plain(math) === plain(text));
 	if (shown) return { response: { kind: 'choice', options: [shown.id] } };
 	const options = item.choices.map(({ id, math }): Option => ({ id, content: { kind: 'mathematics', math } }));
@@ -119,7 +120,8 @@ function findOption(options: readonly Option[], token: string, reading: AnswerRe
 	const isOffered = (letter: string): boolean => options.some(({ id }) => id === letter);
 	if (/^[-+−]?\d+$/.test(token)) {
 		const number = Number(token.replace('−', '-'));
-		const option = reading.numbers === 'places' ? options[number - 1] : options.find((each) => worthOf(each) === number);
+		const option =
+			reading.numbers === 'places' ? options[number - 1] : options.find((each) => worthOf(each) === number);
 		return option === undefined ? undefined : [option.id];
 	}
 	const letters = [...token.toLowerCase()];
@@ -145,7 +147,8 @@ function readPairs(item: Extract<PartItem, { kind: 'match' }>, text: string, rea
 		return { response: { kind: 'match', pairs } };
 	}
 	const letters = tokens.map((token) => token.toLowerCase());
-	const joined = letters.every((token) => token.length === 1) && !/[-–—:=>→/]/.test(text) ? [letters.join('')] : letters;
+	const joined =
+		letters.every((token) => token.length === 1) && !/[-–—:=>→/]/.test(text) ? [letters.join('')] : letters;
 	const isList = joined.length === 1 && (joined[0]?.length ?? 0) === item.left.length && item.left.length !== 2;
 	const found = isList
 		? [...(joined[0] ?? '')].map((right, index) => [item.left[index]?.id ?? '', right])
@@ -181,7 +184,9 @@ function splitTokens(text: string): readonly string[] {
 
 function describeOptions(options: readonly Option[], { numbers }: AnswerReading): string {
 	const letters = options.map(({ id }) => id.toUpperCase()).join(', ');
-	return numbers === 'places' ? `letters among ${letters} or numbers from 1 to ${options.length}` : `letters among ${letters} or the values shown`;
+	return numbers === 'places'
+		? `letters among ${letters} or numbers from 1 to ${options.length}`
+		: `letters among ${letters} or the values shown`;
 }
 
 /** Whether the text is a whole number at all; used to tell people of entries that are none. */

@@ -7,6 +7,8 @@ import { createGroupStore, type GroupStore } from './group-store.ts';
 import { createItemSearch, type ItemSearch } from './item-search.ts';
 import { createItemStore, type ItemStore } from './item-store.ts';
 import { migrateStore } from './migrations.ts';
+import { createResponseStore, type ResponseStore } from './response-store.ts';
+import { createSittingStore, type SittingStore } from './sitting-store.ts';
 import type { StatementListener } from './sqlite-driver.ts';
 import { openEngine } from './sqlite-engine.ts';
 
@@ -16,6 +18,8 @@ export interface Store {
 	readonly forms: FormStore;
 	readonly groups: GroupStore;
 	readonly blueprints: BlueprintStore;
+	readonly sittings: SittingStore;
+	readonly responses: ResponseStore;
 	/** Whether nothing was ever kept in it. */
 	isNew(): Promise<boolean>;
 	/** Writes a consistent copy into a new file that only its owner can read. Throws FileExistsError, FileRefusedError. */
@@ -68,6 +72,8 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 		forms: createFormStore(context),
 		groups: createGroupStore(context),
 		blueprints: createBlueprintStore(context),
+		sittings: createSittingStore(context),
+		responses: createResponseStore(context),
 		isNew: async () => {
 			const happened = await engine.kysely.selectFrom('happenings').select('id').limit(1).executeTakeFirst();
 			return happened === undefined;
