@@ -30,8 +30,23 @@ import type {
 	ItemRevision,
 	ItemSaved,
 	PatternList,
+	PreviewOrder,
 	PrintOrder,
 	ProblemList,
+	PurgeOrder,
+	PurgeReport,
+	RatingAgreement,
+	RatingOrder,
+	ReadingOrder,
+	ReadingPreview,
+	ReadingReport,
+	RescoringOrder,
+	RescoringReport,
+	SittingAnswers,
+	SittingCreation,
+	SittingEntry,
+	StudentEntry,
+	StudentRecord,
 	Supply,
 	SwapOffers,
 	SwapOrder,
@@ -103,6 +118,19 @@ export interface Api {
 	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };
 	readonly 'POST /api/groups': { readonly body: GroupCreation; readonly answer: GroupEntry };
 	readonly 'GET /api/groups/{id}': { readonly answer: GroupEntry };
+	readonly 'GET /api/sittings': { readonly answer: readonly SittingEntry[] };
+	readonly 'POST /api/sittings': { readonly body: SittingCreation; readonly answer: SittingEntry };
+	readonly 'GET /api/sittings/{id}': { readonly answer: SittingEntry };
+	readonly 'GET /api/sittings/{id}/answers': { readonly answer: SittingAnswers };
+	readonly 'PUT /api/sittings/{id}/students/{code}': { readonly body: StudentEntry; readonly answer: SittingAnswers };
+	readonly 'POST /api/sittings/{id}/rescore': { readonly body: RescoringOrder; readonly answer: RescoringReport };
+	readonly 'GET /api/sittings/{id}/ratings': { readonly answer: RatingAgreement };
+	readonly 'POST /api/sittings/{id}/ratings': { readonly body: RatingOrder; readonly answer: RatingAgreement };
+	readonly 'POST /api/sittings/{id}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
+	readonly 'GET /api/students/{code}': { readonly answer: StudentRecord };
+	readonly 'POST /api/students/{code}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
+	readonly 'POST /api/responses/read': { readonly body: ReadingOrder; readonly answer: ReadingReport };
+	readonly 'POST /api/responses/preview': { readonly body: PreviewOrder; readonly answer: ReadingPreview };
 	readonly 'POST /api/figures/drawing': { readonly body: Figure; readonly answer: FigureDrawing };
 	readonly 'GET /api/grid-profiles': { readonly answer: readonly GridProfile[] };
 	/** OpenAPI 3.1. */

@@ -17,6 +17,8 @@ import { addHealthRoutes } from './routes/health.ts';
 import { addItemRoutes } from './routes/items.ts';
 import { addOpenApiRoutes } from './routes/open-api.ts';
 import { addPatternRoutes } from './routes/patterns.ts';
+import { addResponseRoutes } from './routes/responses.ts';
+import { addSittingRoutes } from './routes/sittings.ts';
 import { addStandardRoutes } from './routes/standards.ts';
 import { describeErrors } from './shape-problems.ts';
 import type { Store } from './store/open-store.ts';
@@ -74,6 +76,8 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	addPatternRoutes(app, options.store);
 	addBlueprintRoutes(app, options.store);
 	addAssemblyRoutes(app, options.store, options.clock ?? (() => new Date()));
+	addSittingRoutes(app, options.store);
+	addResponseRoutes(app, options.store);
 	addOpenApiRoutes(app, routes);
 	addPages(app, options.webFolder ?? join(projectRoot, 'dist/web'), routes);
 	return app;
