@@ -83,21 +83,21 @@ function readRow(
 	const { line, cells } = record;
 	if (record.fault === undefined && cells.every((cell) => trimCell(cell) === '')) return undefined;
 	tally.countRow();
-	const reject = (code: string, message: string): undefined => tally.reject({ line, code, message });
-	if (record.fault !== undefined) return reject('row-quotes', describeFault(record.fault));
+	const refuse = (code: string, message: string): undefined => tally.reject({ line, code, message });
+	if (record.fault !== undefined) return refuse('row-quotes', describeFault(record.fault));
 	const { headings } = plan.layout.plan;
 	if (cells.length !== headings.length) {
 		const hint = cells.length > headings.length ? ': a cell that holds the separator needs quotation marks' : '';
-		return reject(
+		return refuse(
 			'row-length',
 			`expected ${headings.length} cells as in the heading row, found ${cells.length}${hint}`,
 		);
 	}
 	const who = identify(cells);
-	if ('message' in who) return reject(who.code, who.message);
+	if ('message' in who) return refuse(who.code, who.message);
 	const slot = chosen.lineOf(who.key, cells);
 	if (slot !== undefined && slot < 0) {
-		return reject('row-repeated', `expected "${who.code}" once${chosen.what}, found more, the first on line ${-slot}`);
+		return refuse('row-repeated', `expected "${who.code}" once${chosen.what}, found more, the first on line ${-slot}`);
 	}
 	if (slot !== undefined && slot !== line) {
 		tally.passOver();
@@ -107,7 +107,7 @@ function readRow(
 	if ('faults' in answers) {
 		const [first, ...others] = answers.faults;
 		const more = others.length === 0 ? '' : `; ${others.map(({ message }) => message).join('; ')}`;
-		return reject(first?.code ?? 'response-unreadable', `${first?.message}${more}`);
+		return refuse(first?.code ?? 'response-unreadable', `${first?.message}${more}`);
 	}
 	if (answers.isAbsent) {
 		tally.noteAbsent(who.code);
