@@ -27,7 +27,11 @@ export const everyKind: readonly Item[] = [
 ];
 
 /** Keeps a form of the items ("every-kind" unless named) and a group "class-6a" of the codes 6A-01 to 6A-04. */
-export async function fillSatBank(store: Store, items: readonly Item[] = everyKind, form = 'every-kind'): Promise<void> {
+export async function fillSatBank(
+	store: Store,
+	items: readonly Item[] = everyKind,
+	form = 'every-kind',
+): Promise<void> {
 	const entries = items.map((item, index) => ({ id: `${form}-item-${index + 1}`, item }));
 	await store.items.createMany(entries, 'approved');
 	await store.forms.create({

@@ -72,8 +72,7 @@ test('identifiers of an answer map come before letters', () => {
 });
 
 test('a blank is an omission of every kind but an explanation without a rating', () => {
-	for (const { label, item } of places)
-		expect(stateOf(label, ''), item.kind).toBe('omitted');
+	for (const { label, item } of places) expect(stateOf(label, ''), item.kind).toBe('omitted');
 });
 
 test('two marks on a choice are invalid and not unreadable', () => {
@@ -100,7 +99,10 @@ test.each([
 });
 
 test('no text throws, and what is read fits the kind of the item', () => {
-	const text = fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom('a', 'B', 'c', '1', '-', ' ', ',', 'L', 'R', 'P', '−') }));
+	const text = fc.oneof(
+		fc.string(),
+		fc.string({ unit: fc.constantFrom('a', 'B', 'c', '1', '-', ' ', ',', 'L', 'R', 'P', '−') }),
+	);
 	fc.assert(
 		fc.property(fc.constantFrom(...places), text, fc.constantFrom('places', 'values'), (place, typed, numbers) => {
 			const found = readAnswerText(place, typed, { numbers });

@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { decodeText, findEncoding } from '../../../server/results/byte-encoding.ts';
 
 const cut = (bytes: Uint8Array, size: number) => () =>
-	Array.from({ length: Math.ceil(bytes.length / size) }, (_unused, index) => bytes.subarray(index * size, (index + 1) * size));
+	Array.from({ length: Math.ceil(bytes.length / size) }, (_unused, index) =>
+		bytes.subarray(index * size, (index + 1) * size),
+	);
 
 async function decode(bytes: Uint8Array, size = 3): Promise<string> {
 	const source = cut(bytes, size);
@@ -16,10 +18,14 @@ async function decode(bytes: Uint8Array, size = 3): Promise<string> {
 describe('encodings', () => {
 	test('UTF-8 is found and read whatever it holds and however it is cut', async () => {
 		await fc.assert(
-			fc.asyncProperty(fc.string({ minLength: 1, unit: 'grapheme' }), fc.integer({ min: 1, max: 5 }), async (text, size) => {
-				fc.pre(!text.includes('\0') && !text.startsWith('PK') && !text.startsWith('\uFEFF'));
-				expect(await decode(Buffer.from(text), size)).toBe(text);
-			}),
+			fc.asyncProperty(
+				fc.string({ minLength: 1, unit: 'grapheme' }),
+				fc.integer({ min: 1, max: 5 }),
+				async (text, size) => {
+					fc.pre(!text.includes('\0') && !text.startsWith('PK') && !text.startsWith('\uFEFF'));
+					expect(await decode(Buffer.from(text), size)).toBe(text);
+				},
+			),
 		);
 	});
 

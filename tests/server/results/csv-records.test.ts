@@ -15,13 +15,21 @@ const cellsOf = (records: readonly CsvRecord[]) => records.map(({ cells }) => ce
 
 describe('records', () => {
 	test('are read back as another writer wrote them, however the text is cut', () => {
-		const cell = fc.oneof(fc.string({ unit: fc.constantFrom('a', '"', ',', ';', '\n', '\r\n', ' ', '−', '=') }), fc.string());
+		const cell = fc.oneof(
+			fc.string({ unit: fc.constantFrom('a', '"', ',', ';', '\n', '\r\n', ' ', '−', '=') }),
+			fc.string(),
+		);
 		const rows = fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 5 });
 		fc.assert(
-			fc.property(rows, fc.integer({ min: 1, max: 7 }), fc.constantFrom(',', ';', '\t', '|'), (written, size, delimiter) => {
-				const text = stringify(written as string[][], { delimiter, quoted: true, record_delimiter: '\r\n' });
-				expect(cellsOf(read(text, delimiter, size))).toEqual(written);
-			}),
+			fc.property(
+				rows,
+				fc.integer({ min: 1, max: 7 }),
+				fc.constantFrom(',', ';', '\t', '|'),
+				(written, size, delimiter) => {
+					const text = stringify(written as string[][], { delimiter, quoted: true, record_delimiter: '\r\n' });
+					expect(cellsOf(read(text, delimiter, size))).toEqual(written);
+				},
+			),
 		);
 	});
 
