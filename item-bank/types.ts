@@ -1020,6 +1020,59 @@ export interface ProblemEntry {
 	readonly message: string;
 }
 /**
+ * What students did in each standard and model type over any sittings: the evidence lens of the board.
+ */
+export interface Evidence {
+	readonly framework: string;
+	readonly edition: string;
+	/**
+	 * Shared: groups under 10 students are hidden, and what would give them away. Own: the class teacher's copy, with student codes, hides nothing.
+	 */
+	readonly copy: 'shared' | 'own';
+	readonly simulated: boolean;
+	readonly sittings: readonly string[];
+	/**
+	 * Different student codes with responses.
+	 */
+	readonly students: number;
+	readonly cautions: readonly string[];
+	readonly cells: readonly EvidenceEntry[];
+}
+/**
+ * A cell; without a model the total of its standard, without a standard the total of its model, without both of all.
+ */
+export interface EvidenceEntry {
+	readonly standard?: string;
+	readonly model?: 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
+	/**
+	 * Too few students, or a small cell could be computed from it; then no figures are given.
+	 */
+	readonly hidden?: 'small' | 'protects';
+	/**
+	 * Different items.
+	 */
+	readonly items: number;
+	/**
+	 * Points.
+	 */
+	readonly earned?: number;
+	/**
+	 * Points.
+	 */
+	readonly possible?: number;
+	/**
+	 * Earned of possible, 0 to 1.
+	 */
+	readonly share?: number;
+	/**
+	 * Of the 95 % interval of the share; missing where none can be given.
+	 */
+	readonly low?: number;
+	readonly high?: number;
+	readonly responses?: number;
+	readonly students?: number;
+}
+/**
  * How to take a form out as a QTI package.
  */
 export interface ExportOrder {
@@ -2272,6 +2325,33 @@ export interface SittingRead {
 	readonly group: string;
 	readonly students: number;
 	readonly answers: number;
+}
+/**
+ * What sittings show, as sections of sentences and tables, with the cautions that belong to it.
+ */
+export interface Report {
+	readonly kind: 'coverage' | 'class' | 'items' | 'form' | 'patterns' | 'groups' | 'pack';
+	readonly title: string;
+	/**
+	 * Shared: groups under 10 students are hidden, and what would give them away. Own: the class teacher's copy, with student codes, hides nothing.
+	 */
+	readonly copy: 'shared' | 'own';
+	/**
+	 * Whether any of the responses come from a simulation.
+	 */
+	readonly simulated: boolean;
+	readonly sittings: readonly string[];
+	readonly cautions: readonly string[];
+	readonly sections: readonly ReportSection[];
+}
+export interface ReportSection {
+	readonly title: string;
+	readonly notes: readonly string[];
+	readonly table?: ReportTable;
+}
+export interface ReportTable {
+	readonly headings: readonly string[];
+	readonly rows: readonly (readonly (string | number | null)[])[];
 }
 /**
  * Score a sitting anew by the keys of another version of its form.

@@ -7,6 +7,7 @@ import type {
 	BlueprintRevision,
 	BuildOrder,
 	BuildResult,
+	Evidence,
 	ExportOrder,
 	Figure,
 	FigureDrawing,
@@ -40,6 +41,7 @@ import type {
 	ReadingOrder,
 	ReadingPreview,
 	ReadingReport,
+	Report,
 	RescoringOrder,
 	RescoringReport,
 	SittingAnswers,
@@ -59,6 +61,18 @@ export type { ErrorReport } from '../item-bank/types.ts';
 /** Asks for one version; the newest when left out. */
 export interface VersionQuery {
 	readonly version?: number;
+}
+
+/** Which sittings a report is on, for whom, and whose standards are its rows. */
+export interface ReportQuery {
+	/** All when left out. */
+	readonly sitting?: readonly string[];
+	/** Shared when left out: groups under 10 students are hidden. */
+	readonly copy?: 'shared' | 'own';
+	/** teks-math when left out. */
+	readonly framework?: string;
+	/** 2012 when left out. */
+	readonly edition?: string;
 }
 
 /** What the header zeropair-report of an export holds, percent-encoded. */
@@ -131,6 +145,15 @@ export interface Api {
 	readonly 'POST /api/students/{code}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
 	readonly 'POST /api/responses/read': { readonly body: ReadingOrder; readonly answer: ReadingReport };
 	readonly 'POST /api/responses/preview': { readonly body: PreviewOrder; readonly answer: ReadingPreview };
+	readonly 'GET /api/evidence': { readonly query: ReportQuery; readonly answer: Evidence };
+	readonly 'GET /api/reports/{kind}': { readonly query: ReportQuery; readonly answer: Report };
+	/** text/csv. */
+	readonly 'GET /api/reports/{kind}/csv': { readonly query: ReportQuery; readonly answer: string };
+	/** application/pdf. */
+	readonly 'GET /api/reports/{kind}/pdf': {
+		readonly query: ReportQuery & { readonly paper?: 'letter' | 'a4' };
+		readonly answer: ArrayBuffer;
+	};
 	readonly 'POST /api/figures/drawing': { readonly body: Figure; readonly answer: FigureDrawing };
 	readonly 'GET /api/grid-profiles': { readonly answer: readonly GridProfile[] };
 	/** OpenAPI 3.1. */

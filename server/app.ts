@@ -17,6 +17,7 @@ import { addHealthRoutes } from './routes/health.ts';
 import { addItemRoutes } from './routes/items.ts';
 import { addOpenApiRoutes } from './routes/open-api.ts';
 import { addPatternRoutes } from './routes/patterns.ts';
+import { addReportRoutes } from './routes/reports.ts';
 import { addResponseRoutes } from './routes/responses.ts';
 import { addSittingRoutes } from './routes/sittings.ts';
 import { addStandardRoutes } from './routes/standards.ts';
@@ -78,6 +79,7 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	addAssemblyRoutes(app, options.store, options.clock ?? (() => new Date()));
 	addSittingRoutes(app, options.store);
 	addResponseRoutes(app, options.store);
+	addReportRoutes(app, options.store);
 	addOpenApiRoutes(app, routes);
 	addPages(app, options.webFolder ?? join(projectRoot, 'dist/web'), routes);
 	return app;

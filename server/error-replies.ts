@@ -45,6 +45,7 @@ export const statuses: Readonly<Record<string, number>> = {
 	'sitting-present': 409,
 	'responses-present': 409,
 	'places-differ': 422,
+	'report-refused': 422,
 	'rating-refused': 422,
 	'results-empty': 422,
 	'results-not-text': 422,

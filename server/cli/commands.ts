@@ -6,6 +6,7 @@ import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
 import { patternsCommand } from './patterns-command.ts';
 import { printCommand } from './print-command.ts';
+import { analysisCommand, reportCommand } from './report-commands.ts';
 import { responsesCommand } from './responses-command.ts';
 import { serveCommand } from './serve-command.ts';
 import { sittingsCommand } from './sittings-command.ts';
@@ -37,6 +38,8 @@ export const commands: readonly Command[] = [
 	printCommand,
 	sittingsCommand,
 	responsesCommand,
+	analysisCommand,
+	reportCommand,
 	validateCommand,
 	backupCommand,
 	restoreCommand,
