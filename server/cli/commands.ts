@@ -11,6 +11,7 @@ import { responsesCommand } from './responses-command.ts';
 import { serveCommand } from './serve-command.ts';
 import { sittingsCommand } from './sittings-command.ts';
 import { backupCommand, demoCommand, restoreCommand } from './storage-commands.ts';
+import { studentsCommand } from './students-command.ts';
 import { validateCommand } from './validate-command.ts';
 
 const helpCommand: Command = {
@@ -40,6 +41,7 @@ export const commands: readonly Command[] = [
 	responsesCommand,
 	analysisCommand,
 	reportCommand,
+	studentsCommand,
 	validateCommand,
 	backupCommand,
 	restoreCommand,

@@ -1,7 +1,8 @@
 import type { Sitting, SittingEntry } from '../../item-bank/types.ts';
+import type { PurgeTarget } from '../store/purge.ts';
 import type { Call, Command, Outcome } from './command.ts';
 import { UsageError } from './usage-error.ts';
-import { noWords, numberOf, oneOf, oneWord, pickAction } from './words.ts';
+import { listOf, noWords, numberOf, oneOf, oneWord, pickAction } from './words.ts';
 
 /** Lists, shows, adds and rescores sittings. */
 export const sittingsCommand: Command = {
@@ -11,6 +12,7 @@ export const sittingsCommand: Command = {
 		'sittings show SITTING',
 		'sittings add --form F [--version N] --group G --date D [--mode paper|platform|hand] [--keep-until D]',
 		'sittings rescore SITTING --version N --why TEXT',
+		'sittings purge SITTING --confirm SITTING [--backup FILE …]',
 	],
 	summary: 'lists, shows and adds sittings, and scores one anew when a key was corrected',
 	options: {
@@ -21,8 +23,10 @@ export const sittingsCommand: Command = {
 		mode: { type: 'string', help: 'paper (when left out), platform or hand' },
 		'keep-until': { type: 'string', help: 'day after which the sitting is to be purged' },
 		why: { type: 'string', help: 'why it is scored anew' },
+		confirm: { type: 'string', help: 'the id once more: a purge cannot be undone' },
+		backup: { type: 'string', multiple: true, help: 'a backup the bank does not know of' },
 	},
-	run: (call) => pickAction(call, { list, show, add, rescore }),
+	run: (call) => pickAction(call, { list, show, add, rescore, purge }),
 };
 
 async function list(call: Call, words: readonly string[]): Promise<Outcome> {
@@ -83,6 +87,23 @@ async function rescore(call: Call, words: readonly string[]): Promise<Outcome> {
 		),
 	];
 	return { value: report, lines };
+}
+
+async function purge(call: Call, words: readonly string[]): Promise<Outcome> {
+	const id = oneWord(words, 'SITTING');
+	return purgeTarget(call, id, { sitting: id });
+}
+
+/** Purges what --confirm names once more. Throws UsageError where it does not. */
+export async function purgeTarget(call: Call, name: string, target: PurgeTarget): Promise<Outcome> {
+	if (call.options.confirm !== name) throw new UsageError(`expected --confirm ${name}: a purge cannot be undone`);
+	const store = await call.openStore(true);
+	const report = await store.purge(target, listOf(call, 'backup') ?? []);
+	const lines = [
+		`Deleted: ${report.sittings} sittings touched, ${report.students} students, ${report.answers} responses`,
+		...report.places.map(({ file, found, why }) => `  ${file}: ${found}${why === undefined ? '' : ` (${why})`}`),
+	];
+	return { value: report, lines, hasFaults: report.places.some(({ found }) => found === 'refused') };
 }
 
 /** A sitting in one line. */

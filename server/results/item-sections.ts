@@ -1,5 +1,5 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
-import { tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
+import { type OptionFlag, tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
 import { foundValue } from '../../item-bank/analysis/finding.ts';
 import { listFrequentAnswers } from '../../item-bank/analysis/frequent-answers.ts';
 import { measureOmitRates } from '../../item-bank/analysis/omit-rates.ts';
@@ -87,7 +87,7 @@ function optionTable({ table, places }: ResultTable, title: string, copy: Report
 						isHidden ? null : figureOf(upper),
 						isHidden ? null : figureOf(lower),
 						isHidden ? null : figureOf(correlation),
-						flags.join(', '),
+						isHidden ? '' : flags.map((flag) => flagWords[flag]).join(', '),
 					];
 				}),
 	);
@@ -98,6 +98,14 @@ function optionTable({ table, places }: ResultTable, title: string, copy: Report
 		['A distractor works when at least 5 % mark it and those who do score lower on the rest.'],
 	);
 }
+
+/** What to look at, in words. */
+const flagWords: Readonly<Record<OptionFlag, string>> = {
+	'rarely-chosen': 'marked by few',
+	'draws-strong': 'goes with higher scores',
+	'key-draws-weak': 'key goes with lower scores',
+	'above-key-in-upper': 'more than the key in the upper group',
+};
 
 /** Options fewer students marked than may be told, and where that is one alone the next, which would give it away. */
 function listHidden(options: readonly { readonly option: string; readonly count: number }[]): ReadonlySet<string> {

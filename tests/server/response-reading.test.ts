@@ -303,7 +303,13 @@ describe('files that cannot be read at all change nothing', () => {
 		],
 		['ratings of a choice', 'Code,1\n6A-01,1\n', { holds: 'ratings' }, 'mapping-refused', 'rating-refused'],
 		['an unknown field', 'Code,1\n6A-01,b\n', { colour: 'red' }, 'mapping-refused', 'field-unknown'],
-		['a long file without its column of responses', 'Code,1\n6A-01,b\n', { layout: 'long', place: '1' }, 'mapping-refused', 'field-missing'],
+		[
+			'a long file without its column of responses',
+			'Code,1\n6A-01,b\n',
+			{ layout: 'long', place: '1' },
+			'mapping-refused',
+			'field-missing',
+		],
 	])('%s', async (_title, text, mapping, code, problem) => {
 		const store = await openBank();
 		const error = await readText(store, text, mapping as object).catch((caught: unknown) => caught);

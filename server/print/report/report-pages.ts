@@ -24,7 +24,8 @@ export function layReport(report: Report, paper: PaperName): readonly Page[] {
 		...report.cautions.map((text, index) => layPlain(text, room, index === 0 && report.simulated)),
 		...report.sections.flatMap((section): readonly FlowBox[] => [
 			layHeading(section.title, room),
-			...section.notes.map((note) => layPlain(note, room)),
+			// Notes stay with the table they are about.
+			...section.notes.map((note) => ({ ...layPlain(note, room), isHeading: section.table !== undefined })),
 			...(section.table === undefined ? [] : layReportTable(section.table, room).map((box) => ({ box }))),
 		]),
 	];
