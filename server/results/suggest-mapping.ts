@@ -35,7 +35,7 @@ export async function suggestMapping(
 			(_unused, column) => rows.filter(({ cells }) => fits(trimCell(cells[column] ?? ''))).length,
 		);
 		const best = Math.max(0, ...counts);
-		return best > rows.length / 2 ? counts.indexOf(best) : undefined;
+		return best > 0 && best * 2 >= rows.length ? counts.indexOf(best) : undefined;
 	};
 	const student = find((cell) => codes.has(cell.toUpperCase()));
 	if (student === undefined) {
