@@ -9,6 +9,7 @@ import type {
 	BuildResult,
 	Evidence,
 	ExportOrder,
+	FamilyList,
 	Figure,
 	FigureDrawing,
 	FormCreation,
@@ -30,6 +31,8 @@ import type {
 	ItemQuery,
 	ItemRevision,
 	ItemSaved,
+	MadeItems,
+	MakeOrder,
 	PatternList,
 	PreviewOrder,
 	PrintOrder,
@@ -44,6 +47,7 @@ import type {
 	Report,
 	RescoringOrder,
 	RescoringReport,
+	ReviewList,
 	SittingAnswers,
 	SittingCreation,
 	SittingEntry,
@@ -52,6 +56,7 @@ import type {
 	Supply,
 	SwapOffers,
 	SwapOrder,
+	VariantOrder,
 	VersionChoice,
 } from '../item-bank/types.ts';
 
@@ -103,6 +108,9 @@ export interface Api {
 		readonly query: VersionQuery & { readonly answer: string };
 		readonly answer: AnswerExplanation;
 	};
+	readonly 'POST /api/items/{id}/variants': { readonly body: VariantOrder; readonly answer: MadeItems };
+	readonly 'POST /api/items/make': { readonly body: MakeOrder; readonly answer: MadeItems };
+	readonly 'GET /api/families': { readonly answer: FamilyList };
 	readonly 'GET /api/patterns': { readonly answer: PatternList };
 	readonly 'GET /api/standards': { readonly answer: FrameworkList };
 	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
@@ -118,6 +126,7 @@ export interface Api {
 	/** text/csv; holds keys. */
 	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
 	readonly 'GET /api/forms/{id}/blueprint': { readonly query: VersionQuery; readonly answer: Blueprint };
+	readonly 'GET /api/forms/{id}/review': { readonly query: VersionQuery; readonly answer: ReviewList };
 	readonly 'POST /api/forms/{id}/swap': { readonly body: SwapOrder; readonly answer: SwapOffers };
 	readonly 'POST /api/forms/build': { readonly body: BuildOrder; readonly answer: BuildResult };
 	readonly 'GET /api/forms/compare': {
