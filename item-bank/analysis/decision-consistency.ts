@@ -1,7 +1,8 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { logBeta, logChoose } from './numbers/beta.ts';
 import { measureReliability } from './reliability.ts';
 import type { ScoreTable } from './score-table.ts';
+import { isRightOrWrong } from './select-students.ts';
 import { findTotals } from './totals.ts';
 
 /** How often the same students would fall on the same side of a cut on another form alike. */
@@ -42,13 +43,11 @@ export function measureConsistency(
 	const { totals, moments } = finding.value;
 	const maximum = table.columns.reduce((sum, { item }) => sum + item.maximum, 0);
 	if (!(cut > 0 && cut <= maximum)) {
-		return refuse('not-applicable', `expected a cut above 0 and up to ${maximum} points, found ${cut}`);
+		return decline('not-applicable', `expected a cut above 0 and up to ${maximum} points, found ${cut}`);
 	}
-	const isOnePoint = table.columns.every(
-		({ item, points }) => item.maximum === 1 && points.every((earned) => earned === 0 || earned === 1),
-	);
+	const isOnePoint = table.columns.every((column) => column.item.maximum === 1 && isRightOrWrong(column));
 	if (!isOnePoint && method !== 'effective-length') {
-		return refuse('not-right-or-wrong', `expected items of one point for the method ${method}`);
+		return decline('not-right-or-wrong', `expected items of one point for the method ${method}`);
 	}
 	const { mean, variance } = moments;
 	const alpha = measureReliability(table);
@@ -59,7 +58,7 @@ export function measureConsistency(
 				? alpha.value.alpha
 				: 0;
 	if (!(reliability > 0 && reliability < 1)) {
-		return refuse('no-solution', `expected a reliability between 0 and 1, found ${reliability.toFixed(2)}`);
+		return decline('no-solution', `expected a reliability between 0 and 1, found ${reliability.toFixed(2)}`);
 	}
 	const whole = Math.ceil(cut);
 	const { agreement, pass } =

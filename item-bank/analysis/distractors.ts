@@ -1,6 +1,6 @@
-import { type Finding, found, type Refusal, refuse } from './finding.ts';
+import { decline, type Finding, found, type Refusal } from './finding.ts';
 import { momentsOf } from './moments.ts';
-import type { ItemColumn, ScoreTable } from './score-table.ts';
+import { type ItemColumn, type ScoreTable, stateCodes } from './score-table.ts';
 import { findTotals } from './totals.ts';
 import { findScoreGroups, type ScoreGroups, type TieRule } from './upper-lower.ts';
 
@@ -58,12 +58,12 @@ export function tabulateDistractors(table: ScoreTable, rule: TieRule = 'shared')
 	return table.columns.map((column) => {
 		const { item, states } = column;
 		if (item.options === undefined) {
-			return refuse('not-applicable', `expected an item answered by marking one option, found "${item.id}"`);
+			return decline('not-applicable', `expected an item answered by marking one option, found "${item.id}"`);
 		}
-		const given = states.reduce((sum, state) => sum + (state < 5 ? 1 : 0), 0);
-		if (given === 0) return refuse('too-few-students', `expected responses to item "${item.id}", found none`);
+		const given = countGiven(states);
+		if (given === 0) return decline('too-few-students', `expected responses to item "${item.id}", found none`);
 		const rest = totals.kind === 'refused' ? totals : restOf(totals.value.totals, column);
-		const counts = item.options.map((option) => countOption(column, option, rest, groups));
+		const counts = countOptions(column, item.options, rest, groups);
 		const answered = counts.reduce((sum, { count }) => sum + count, 0);
 		const key = item.key ?? [];
 		const keyUpper = Math.max(
@@ -101,32 +101,45 @@ interface OptionCount {
 	readonly lower: number;
 }
 
+function countGiven(states: Uint8Array): number {
+	let given = 0;
+	for (let place = 0; place < states.length; place += 1) if (states[place] !== stateCodes['not-given']) given += 1;
+	return given;
+}
+
 function restOf(totals: Float64Array, { points }: ItemColumn): Rest {
-	const values = totals.map((total, place) => total - (points[place] as number));
+	const values = new Float64Array(totals.length);
+	for (let place = 0; place < values.length; place += 1) {
+		values[place] = (totals[place] as number) - (points[place] as number);
+	}
 	return { values, ...momentsOf(values) };
 }
 
-function countOption(
+/** One pass over the students for all options: sums by answer, with a last place for no answer. */
+function countOptions(
 	{ answers, distinctAnswers }: ItemColumn,
-	option: string,
+	options: readonly string[],
 	rest: Rest | Refusal,
 	groups: Finding<ScoreGroups>,
-): OptionCount {
-	const index = distinctAnswers.indexOf(option);
-	let [count, restSum, upper, lower] = [0, 0, 0, 0];
-	if (index < 0) return { count, restSum, upper, lower };
-	const values = 'values' in rest ? rest.values : undefined;
-	const weights = groups.kind === 'found' ? groups.value : undefined;
+): readonly OptionCount[] {
+	const size = distinctAnswers.length + 1;
+	const nothing = new Float64Array(answers.length);
+	const values = 'values' in rest ? rest.values : nothing;
+	const [above, below] = groups.kind === 'found' ? [groups.value.upper, groups.value.lower] : [nothing, nothing];
+	const [counts, sums] = [new Float64Array(size), new Float64Array(size)];
+	const [upper, lower] = [new Float64Array(size), new Float64Array(size)];
 	for (let place = 0; place < answers.length; place += 1) {
-		if (answers[place] !== index) continue;
-		count += 1;
-		if (values) restSum += values[place] as number;
-		if (weights) {
-			upper += weights.upper[place] as number;
-			lower += weights.lower[place] as number;
-		}
+		const answer = answers[place] as number;
+		const at = answer < 0 ? size - 1 : answer;
+		counts[at] = (counts[at] as number) + 1;
+		sums[at] = (sums[at] as number) + (values[place] as number);
+		upper[at] = (upper[at] as number) + (above[place] as number);
+		lower[at] = (lower[at] as number) + (below[place] as number);
 	}
-	return { count, restSum, upper, lower };
+	return options.map((option) => {
+		const at = distinctAnswers.indexOf(option);
+		return { count: counts[at] ?? 0, restSum: sums[at] ?? 0, upper: upper[at] ?? 0, lower: lower[at] ?? 0 };
+	});
 }
 
 interface Around {
@@ -153,7 +166,7 @@ function figuresOf(option: string, isKey: boolean, counted: OptionCount, around:
 		meanRest: !('values' in rest)
 			? rest
 			: count === 0
-				? refuse('too-few-students', `nobody marked option ${option}`)
+				? decline('too-few-students', `nobody marked option ${option}`)
 				: found(restSum / count),
 	};
 }
@@ -162,8 +175,8 @@ function figuresOf(option: string, isKey: boolean, counted: OptionCount, around:
 function correlateOption(count: number, restSum: number, { values, mean, variance }: Rest): Finding<number> {
 	const share = count / values.length;
 	if (share === 0 || share === 1)
-		return refuse('no-variance', `${share === 0 ? 'nobody' : 'everybody'} marked the option`);
-	if (variance === 0) return refuse('no-variance', 'the other items give everybody the same');
+		return decline('no-variance', `${share === 0 ? 'nobody' : 'everybody'} marked the option`);
+	if (variance === 0) return decline('no-variance', 'the other items give everybody the same');
 	return found(((restSum / count - mean) / Math.sqrt(variance)) * Math.sqrt(share / (1 - share)));
 }
 

@@ -1,8 +1,9 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Interval, usualConfidence } from './intervals.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import { fQuantile } from './numbers/beta.ts';
 import type { ScoreTable } from './score-table.ts';
+import { isRightOrWrong } from './select-students.ts';
 import { findTotals } from './totals.ts';
 
 /** How consistently the items of a form measure one thing. */
@@ -41,17 +42,16 @@ export function measureReliability(table: ScoreTable, confidence: number = usual
 		const { mean, variance } = own[at] ?? { mean: 0, variance: 0 };
 		const shared = covarianceOf(points, mean, totals, moments.mean);
 		const rest = moments.variance + variance - 2 * shared;
-		if (items < 3) return refuse('too-few-items', `expected two or more items beside "${item.id}", found ${items - 1}`);
+		if (items < 3)
+			return decline('too-few-items', `expected two or more items beside "${item.id}", found ${items - 1}`);
 		if (rest <= 1e-12 * moments.variance) {
-			return refuse('no-variance', `the other items beside "${item.id}" give everybody the same`);
+			return decline('no-variance', `the other items beside "${item.id}" give everybody the same`);
 		}
 		return found(alphaOf(items - 1, sum - variance, rest));
 	});
 	return found({
 		alpha,
-		isKr20: table.columns.every(({ item, points }) =>
-			points.every((earned) => earned === 0 || earned === item.maximum),
-		),
+		isKr20: table.columns.every(isRightOrWrong),
 		interval: {
 			low: 1 - (1 - alpha) * fQuantile((1 + confidence) / 2, ...degrees),
 			high: 1 - (1 - alpha) * fQuantile((1 - confidence) / 2, ...degrees),
@@ -64,7 +64,8 @@ export function measureReliability(table: ScoreTable, confidence: number = usual
 	});
 }
 
-function alphaOf(items: number, sumOfVariances: number, variance: number): number {
+/** Alpha from the number of items, the sum of their variances and the variance of totals, all divided by the same number. */
+export function alphaOf(items: number, sumOfVariances: number, variance: number): number {
 	return (items / (items - 1)) * (1 - sumOfVariances / variance);
 }
 

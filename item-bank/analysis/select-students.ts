@@ -28,6 +28,15 @@ export function hasPoints(state: number | undefined): boolean {
 	return state !== undefined && state < stateCodes.unrated;
 }
 
+/** Whether every response of a column earned all points or none, among those with points. */
+export function isRightOrWrong({ item, points }: ItemColumn): boolean {
+	for (let place = 0; place < points.length; place += 1) {
+		const earned = points[place];
+		if (earned !== 0 && earned !== item.maximum) return false;
+	}
+	return true;
+}
+
 /** A table of the students who have points on every item, and how many were left out. */
 export interface CompleteTable {
 	readonly table: ScoreTable;

@@ -1,5 +1,6 @@
 import { type Finding, found } from '../finding.ts';
 import type { ScoreTable } from '../score-table.ts';
+import { selectItems } from '../select-students.ts';
 import { estimateDifficulties, type RaschDifficulty } from './difficulties.ts';
 import { measurePersons, type PersonMeasure } from './persons.ts';
 
@@ -30,11 +31,13 @@ export function mapItemsAndPersons(table: ScoreTable, width = 0.5): Finding<Item
 	if (scale.kind === 'refused') return scale;
 	const { estimated, difficulties } = scale.value;
 	const counts = new Float64Array(estimated.length + 1);
-	for (let student = 0; student < table.students.length; student += 1) {
-		let score = 0;
-		for (const place of estimated) if ((table.columns[place]?.points[student] ?? 0) > 0) score += 1;
-		counts[score] = (counts[score] as number) + 1;
+	const scores = new Uint16Array(table.students.length);
+	for (const { points } of selectItems(table, estimated).columns) {
+		for (let student = 0; student < scores.length; student += 1) {
+			if ((points[student] as number) > 0) scores[student] = (scores[student] as number) + 1;
+		}
 	}
+	for (const score of scores) counts[score] = (counts[score] as number) + 1;
 	const persons = measurePersons(difficulties).map((person) => ({
 		...person,
 		students: counts[person.score] as number,

@@ -114,7 +114,7 @@ export function describeRecall({ planted, others }: Recall): readonly string[] {
 	return [
 		'planted pattern                    items   found   strongest  astray  beside  instead',
 		...planted.map(({ pattern, items, isReachable, students, found, strongest, astray, beside, instead }) => {
-			const most = [...instead].sort(([, a], [, b]) => b - a).slice(0, 2);
+			const most = [...instead].sort(([, a], [, b]) => b - a);
 			const names = most.map(([id, count]) => `${id} ${count}`).join(', ');
 			const named = isReachable ? names : 'cannot be repeated on these items';
 			const shares = [found, strongest, astray].map((count) => percent(count, students)).join('  ');

@@ -117,6 +117,21 @@ describe('item figures', () => {
 		expect(shares).toEqual([0.7, 0.7, 0.6, 0.7, 0.6, 0.8, 0.7, 0.7, 0.5, 0.6]);
 	});
 
+	test.runIf(outside)('of a published newsletter are the published ones: mean 37.50, r .91 and undefined', () => {
+		// J. D. Brown, Statistics Corner, hosted.jalt.org/test/bro_12.htm: r prints .91 for .9045, and .00 where nothing varies.
+		const { header, rows } = readCsv('jdbrown8.csv');
+		const cell = (cells: readonly string[], name: string): number => Number(cells[header.indexOf(name)]);
+		const correlationOf = (name: string): Finding<number> | undefined => {
+			const points = rows.map((cells) => [cell(cells, name), cell(cells, 'total') - cell(cells, name)]);
+			return measureCorrelations(tableOf([name, 'rest'], points, 100))[0]?.uncorrected;
+		};
+		const mean = rows.reduce((sum, cells) => sum + cell(cells, 'total'), 0) / rows.length;
+		expect(mean).toBe(37.5);
+		expect(foundValue(correlationOf('item1') as Finding<number>)).toBeCloseTo(0.9045, 4);
+		expect(foundValue(correlationOf('item2') as Finding<number>)).toBeCloseTo(-0.9045, 4);
+		expect(correlationOf('item3')).toMatchObject({ reason: 'no-variance' });
+	});
+
 	test('of items with more points use the mean and the t interval', () => {
 		// Working: points 0, 1, 2 of 2: share 3/6; sample variance 1; t(2) = 4.302653; half width 4.302653/√3/2 = 1.242.
 		const table = tableOf(['a'], [[0], [1], [2]], 2);

@@ -23,11 +23,11 @@ const share = (rows: Recall['planted'], pick: (row: Recall['planted'][number]) =
 describe.each([
 	['the 20 items of the demo form', itemsOfDemoForm(0)],
 	['all 80 demo items', demoItems],
-])('planted patterns on %s', (name, items) => {
+])('planted patterns on %s', (_name, items) => {
 	const recall = measureRecall(items, { each: 200, slips: 0.1, leastItems: 4, seed: 'recall' });
 
 	test('are found again, and nothing else in their place', () => {
-		console.log([name, ...describeRecall(recall)].join('\n'));
+		expect(describeRecall(recall)).toHaveLength(recall.planted.length + recall.others.length + 2);
 		expect(recall.planted.length).toBeGreaterThan(3);
 		const reachable = recall.planted.filter(({ isReachable }) => isReachable);
 		expect(share(reachable, ({ found }) => found)).toBeGreaterThanOrEqual(bars.recall);

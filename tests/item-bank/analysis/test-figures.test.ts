@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { foundValue } from '../../../item-bank/analysis/finding.ts';
-import { lengthFor, measureReliability } from '../../../item-bank/analysis/reliability.ts';
+import { alphaOf, lengthFor, measureReliability } from '../../../item-bank/analysis/reliability.ts';
 import { describeScores } from '../../../item-bank/analysis/score-distribution.ts';
 import { keepComplete } from '../../../item-bank/analysis/select-students.ts';
 import { measureSplitHalf, type Split } from '../../../item-bank/analysis/split-half.ts';
@@ -58,6 +58,11 @@ describe.runIf(outside)('the figures of tests are those of the reference set', (
 });
 
 describe('reliability', () => {
+	test('of published variances is the published figure, to its places', () => {
+		// R. Hart, richard-hart.blogspot.com: 21 items, variances 2.96 together, total 4.08: KR-20 .29.
+		expect(alphaOf(21, 2.96, 4.08)).toBeCloseTo(0.29, 2);
+	});
+
 	test('lengthening follows Spearman and Brown', () => {
 		// Nunnally 1978 p. 244 as quoted: from .66 to .70, .75, .80 takes 1.2, 1.5 (1.545) and 2.06 times the length.
 		expect(lengthFor(0.66, 0.7)).toBeCloseTo(1.202, 3);
