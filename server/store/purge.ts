@@ -33,12 +33,13 @@ export function purge(
 	const others = [...new Set([...known, ...named.map((each) => resolve(each)), ...keptBeside(file)])];
 	const counts = translateErrors(file, () => deleteFrom(database, target, at));
 	const places: PurgedPlace[] = [];
-	if (counts !== undefined) {
-		translateErrors(file, () => cleanPages(database));
-		places.push({ file: file === ':memory:' ? 'memory' : basename(file), found: 'purged' });
-	}
+	// Also where nothing was found: an earlier purge may have been kept from cleaning by another program.
+	const why = translateErrors(file, () => cleanPages(database));
+	const name = file === ':memory:' ? 'memory' : basename(file);
+	if (why !== undefined) places.push({ file: name, found: 'refused', why });
+	else if (counts !== undefined) places.push({ file: name, found: 'purged' });
 	for (const other of others) places.push(purgeCopy(other, target, at));
-	if (counts === undefined && places.every(({ found }) => found !== 'purged')) {
+	if (counts === undefined && places.every(({ found }) => found === 'nothing' || found === 'missing')) {
 		throw 'sitting' in target
 			? new NotFoundError('sitting', target.sitting)
 			: new NotFoundError('student', target.student);
@@ -69,7 +70,8 @@ function purgeCopy(file: string, target: PurgeTarget, at: string): PurgedPlace {
 		database.pragma('foreign_keys = ON');
 		const counts = hasSittings ? deleteFrom(database, target, at) : deleteFromGroups(database, target);
 		if (counts === undefined) return { file, found: 'nothing' };
-		cleanPages(database);
+		const why = cleanPages(database);
+		if (why !== undefined) return { file, found: 'refused', why };
 		database.pragma('journal_mode = DELETE');
 		return { file, found: 'purged' };
 	} catch (error) {
@@ -133,9 +135,10 @@ function note(database: Database.Database, id: string, at: string): void {
 		.run(id, at);
 }
 
-/** Writes the file anew without free pages, and empties the write-ahead log. */
-function cleanPages(database: Database.Database): void {
-	database.pragma('wal_checkpoint(TRUNCATE)');
+/** Writes the file anew without free pages, and empties the write-ahead log. Says why that could not be done. */
+function cleanPages(database: Database.Database): string | undefined {
 	database.exec('VACUUM');
-	database.pragma('wal_checkpoint(TRUNCATE)');
+	const [log] = database.pragma('wal_checkpoint(TRUNCATE)') as readonly { readonly busy: number }[];
+	if (log?.busy !== 1) return undefined;
+	return 'another program is reading it, so old pages stay in the write-ahead log: close it and purge again';
 }

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { restoreStore } from '../../../server/store/backup.ts';
 import { openStore } from '../../../server/store/open-store.ts';
@@ -48,6 +49,36 @@ describe('purging a student', () => {
 		await expect(again.readStudent('6A-01')).rejects.toMatchObject({ code: 'not-found' });
 		expect((await again.readStudent('6A-02')).sittings).toHaveLength(1);
 		await again.close();
+	});
+
+	test('reaches pages that were freed before, when what it wrote was replaced', async () => {
+		const folder = makeTestFolder();
+		const { store } = await openSatStore(folder);
+		const long = `${secret} ${'and so on '.repeat(1500)}`;
+		await readText(store, `Code;1;2\n6A-01;5;${long}\n6A-02;7;x\n`, {}, { onto: 'replace' });
+		// Closing writes the log into the file, so that what is freed next is freed there.
+		await store.close();
+		const again = await openStore(join(folder, 'data'), { clock });
+		await readText(again, 'Code;1;2\n6A-01;5;short\n6A-02;7;x\n', {}, { onto: 'replace' });
+		expect(filesWith(folder, secret)).not.toEqual([]);
+		await again.purge({ student: '6A-01' });
+		expect(filesWith(folder, secret)).toEqual([]);
+		await again.close();
+	});
+
+	test('says so when another program keeps the log from being emptied, and makes up for it later', async () => {
+		const folder = makeTestFolder();
+		const { store } = await openSatStore(folder);
+		const reader = new Database(join(folder, 'data', 'zeropair.db'));
+		reader.prepare('BEGIN').run();
+		reader.prepare('SELECT count(*) FROM responses').get();
+		const report = await store.purge({ student: '6A-01' });
+		expect(report.places).toMatchObject([{ found: 'refused', why: expect.stringContaining('purge again') }]);
+		reader.prepare('COMMIT').run();
+		reader.close();
+		await expect(store.purge({ student: '6A-01' })).rejects.toMatchObject({ code: 'not-found' });
+		expect(filesWith(folder, secret)).toEqual([]);
+		await store.close();
 	});
 
 	test('that nobody knows changes nothing', async () => {
