@@ -8,7 +8,7 @@ import { openStore, type Store } from '../../server/store/open-store.ts';
 import { manyItem } from '../helpers/many-items.ts';
 
 const itemCount = 40;
-const sizes = [62_500, 250_000, 1_000_000];
+const sizes = [64_000, 256_000, 1_000_000];
 
 /** Reads wide and long files of up to 1,000,000 responses, and compares the time with that of reading the same bytes. */
 export async function run(): Promise<void> {
