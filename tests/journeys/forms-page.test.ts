@@ -102,7 +102,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 
 	test('hands over a package with feedback and grids column by column, and says before and after that it holds keys', async () => {
 		await openForm('Unit check: integers, Form A');
-		await page.getByText('Take this form to a learning platform').click();
+		await page.getByRole('button', { name: 'Export', exact: true }).click();
 		await page.getByLabel('QTI 3.0').check();
 		await page.getByLabel('Column by column').check();
 		const feedback = page.getByRole('checkbox', { name: /Tell students what is right/ });
