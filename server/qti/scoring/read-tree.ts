@@ -33,7 +33,8 @@ export function readTree(xml: string): MarkupElement {
 	}
 }
 
-function readElement(node: XmlElement): MarkupElement {
+/** An element with all below it, white space between elements left out. */
+export function readElement(node: XmlElement): MarkupElement {
 	const attributes = Object.fromEntries(node.attrs.map((attribute) => [attribute.name, attribute.value]));
 	const children: (MarkupElement | string)[] = [];
 	for (let child = node.firstChild; child; child = child.next) {

@@ -140,7 +140,8 @@ function refuse(problem: DocumentProblem): DocumentFinding {
 	return { problems: [problem], facts: undefined };
 }
 
-function checkSchema(code: string, path: string, validate: () => void): DocumentProblem[] {
+/** The problems a schema finds with a document that is already parsed, each under the code. */
+export function checkSchema(code: string, path: string, validate: () => void): DocumentProblem[] {
 	try {
 		validate();
 		return [];
@@ -150,7 +151,8 @@ function checkSchema(code: string, path: string, validate: () => void): Document
 	}
 }
 
-function problemOf(code: string, path: string, detail: ErrorDetail): DocumentProblem {
+/** One finding of libxml2 as a problem of a file. */
+export function problemOf(code: string, path: string, detail: ErrorDetail): DocumentProblem {
 	const message = detail.message.trim().replaceAll(/\{http[^}]*\}/g, '');
 	const element = /^Element '(?:\{[^}]*\})?([^']+)'/.exec(detail.message.trim())?.[1];
 	return {
@@ -173,7 +175,7 @@ function findFaults(path: string, parsed: XmlDocument, set: RuleSet): DocumentPr
 }
 
 /** The opening tag, and the start of the text if there is any. */
-function describeElement(node: XmlElement): string {
+export function describeElement(node: XmlElement): string {
 	const attributes = node.attrs.map(({ name, value }) => ` ${name}="${value}"`).join('');
 	const text = node.content.trim().replaceAll(/\s+/g, ' ');
 	return `<${node.name}${attributes}>${text.length > 40 ? `${text.slice(0, 40)}…` : text}`;

@@ -62,7 +62,7 @@ export function letterPlaces(item: PointItem, value: number): readonly LetteredP
 }
 
 /** The same line, window and all, with the letters on it. */
-function letterLine(line: NumberLineFigure, places: readonly LetteredPlace[]): NumberLineFigure {
+export function letterLine(line: NumberLineFigure, places: readonly LetteredPlace[]): NumberLineFigure {
 	const points = [...(line.points ?? []), ...places.map(({ at, letter }) => ({ at, label: letter }))];
 	return { ...line, ...chooseWindow(line), points };
 }

@@ -30,7 +30,7 @@ describe('what is not understood ends with 2 and says what was expected', () => 
 		[['items', 'show', 'one', 'two'], 'expected nothing more, found "two"'],
 		[['items', 'show', 'one', '--version', '0'], 'expected a version such as 1'],
 		[['items', 'find', '--limit'], 'limit'],
-		[['export', 'form-a', '--to', 'x.zip'], 'expected --as qti-2.1 or qti-2.2, found none'],
+		[['export', 'form-a', '--to', 'x.zip'], 'expected --as qti-2.1 or qti-2.2 or cc-1.1, found none'],
 		[['export', 'form-a', '--as', 'qti-2.3', '--to', 'x.zip'], 'did you mean'],
 		[['export', 'form-a', '--as', 'qti-2.2'], 'expected --to FILE, found none'],
 		[['serve', 'now'], 'expected nothing more, found "now"'],
