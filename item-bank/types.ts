@@ -972,7 +972,7 @@ export interface ExportOrder {
 	 * The newest when left out.
 	 */
 	readonly version?: number;
-	readonly as: 'qti-2.1' | 'qti-2.2' | 'cc-1.1';
+	readonly as: 'qti-2.1' | 'qti-2.2' | 'qti-3.0' | 'cc-1.1';
 	/**
 	 * png when left out.
 	 */
@@ -985,6 +985,18 @@ export interface ExportOrder {
 	 * Leave items out that the version neither carries nor, with convert, converts.
 	 */
 	readonly leaveOut?: boolean;
+	/**
+	 * How points on number lines are marked: on a picture (when left out), or by choosing a lettered point.
+	 */
+	readonly points?: 'hotspot' | 'choice';
+	/**
+	 * How gridded items are answered: by a number typed (when left out), or column by column as on paper.
+	 */
+	readonly grid?: 'number' | 'columns';
+	/**
+	 * Whether students are told, after answering, what is right, what their answer is consistent with, and the worked steps. Puts keys into the package; false when left out.
+	 */
+	readonly feedback?: boolean;
 }
 /**
  * A seeded maker of items of one sort.

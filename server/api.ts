@@ -53,7 +53,7 @@ export interface VersionQuery {
 }
 
 /** Which package an answer map belongs to: a QTI package when "as" is left out. */
-export interface AnswerMapQuery extends VersionQuery {
+export interface AnswerMapQuery extends VersionQuery, Pick<ExportOrder, 'points' | 'grid'> {
 	readonly as?: ExportOrder['as'];
 	readonly convert?: boolean;
 	readonly leaveOut?: boolean;

@@ -52,18 +52,19 @@ export async function exportForm(
 	return { file: await handOver(response), told };
 }
 
-/** The table that says which exported item and option is which, with the keys. */
+/** The table that says which exported item and option is which, with the keys, for an export of an order. */
 export async function fetchAnswerMap(
 	id: string,
 	version: number,
-	order: Pick<ExportOrder, 'as' | 'convert' | 'leaveOut'>,
+	order: Pick<ExportOrder, 'as' | 'convert' | 'leaveOut' | 'grid'>,
 ): Promise<HandedFile> {
-	const { as, convert = false, leaveOut = false } = order;
+	const { as, convert = false, leaveOut = false, grid = 'number' } = order;
 	const query = new URLSearchParams({
 		version: String(version),
 		as,
 		convert: String(convert),
 		leaveOut: String(leaveOut),
+		grid,
 	});
 	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?${query}`));
 }

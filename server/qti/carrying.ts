@@ -55,7 +55,7 @@ export const itemCarrying = {
 	),
 	gridded: row(
 		'gridded',
-		carried('numeric entry, spellings listed', 'placement in the grid'),
+		carried('numeric entry, spellings listed', 'placement in the grid, but for the column style'),
 		carried('entry, spellings listed', 'placement in the grid'),
 		carried('numeric entry, spellings listed', 'placement in the grid, but for the column style'),
 	),

@@ -22,7 +22,6 @@ import { idParameter, signalOfClose, underField, versionQuery } from './shared.t
 
 const params = pathParameters({ id: idParameter });
 const text = { type: 'string' };
-
 const answerMapQuery = {
 	...versionQuery,
 	properties: {
@@ -30,6 +29,8 @@ const answerMapQuery = {
 		as: { enum: exportVersions, description: 'A QTI version when left out.' },
 		convert: { type: 'boolean' },
 		leaveOut: { type: 'boolean' },
+		points: { enum: ['hotspot', 'choice'], description: 'As in the export.' },
+		grid: { enum: ['number', 'columns'], description: 'As in the export.' },
 	},
 };
 
@@ -148,12 +149,12 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		'/api/forms/:id/export',
 		{ schema: schemas.export },
 		async (request, reply) => {
-			const { version, images = 'png', ...order } = request.body;
+			const { version, images = 'png', feedback = false, ...order } = request.body;
 			const { record, items } = await forms.get(request.params.id, version);
 			const signal = signalOfClose(reply);
 			const { fileName, bytes, report } = await exportPackage(
 				{ form: record, items },
-				{ ...order, images, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
+				{ ...order, images, hasFeedback: feedback, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
 			);
 			const { notes, warnings, validated } = report;
 			const told = { notes, warnings: warnings.slice(0, 20), warningCount: warnings.length, validated };

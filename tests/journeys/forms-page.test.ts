@@ -78,7 +78,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		expect(complaints).toEqual([]);
 	});
 
-	test.each(['QTI 2.2', 'QTI 2.1', 'Common Cartridge 1.1'])(
+	test.each(['QTI 2.2', 'QTI 2.1', 'QTI 3.0', 'Common Cartridge 1.1'])(
 		'hands over a valid %s package and the answer map',
 		async (version) => {
 			await openForm('Unit check: integers, Form A');
@@ -97,6 +97,24 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 			expect(complaints).toEqual([]);
 		},
 	);
+
+	test('hands over a package with feedback and grids column by column, and says before and after that it holds keys', async () => {
+		await openForm('Unit check: integers, Form A');
+		await page.getByText('Take this form to a learning platform').click();
+		await page.getByLabel('QTI 3.0').check();
+		await page.getByLabel('Column by column').check();
+		const feedback = page.getByRole('checkbox', { name: /Tell students what is right/ });
+		expect(await feedback.isChecked()).toBe(false);
+		expect(await page.getByText('This puts the keys into the package').isVisible()).toBe(true);
+		await feedback.check();
+		await page.getByRole('button', { name: 'Write the package' }).click();
+		const link = page.getByRole('link', { name: /Save .*\.zip/ });
+		await link.waitFor();
+		const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+		expect(await validatePackage(await readFile(await download.path()))).toEqual([]);
+		expect(await page.getByRole('status').textContent()).toContain('The package holds the keys');
+		expect(complaints).toEqual([]);
+	});
 
 	test('puts a form on paper for a class', async () => {
 		await openForm('Unit check: integers, Form A');

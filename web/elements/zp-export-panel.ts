@@ -24,6 +24,8 @@ export class ZpExportPanel extends LitElement {
 		as: { state: true },
 		images: { state: true },
 		uncarried: { state: true },
+		grid: { state: true },
+		feedback: { state: true },
 		isBusy: { state: true },
 		outcome: { state: true },
 		failure: { state: true },
@@ -35,6 +37,8 @@ export class ZpExportPanel extends LitElement {
 	declare private images: 'png' | 'svg';
 	/** What to do with items that the version does not carry; nothing said yet at first. */
 	declare private uncarried: 'stop' | 'convert' | 'leave-out';
+	declare private grid: 'number' | 'columns';
+	declare private feedback: boolean;
 	declare private isBusy: boolean;
 	declare private outcome: Outcome | undefined;
 	declare private failure: ApiError | undefined;
@@ -44,6 +48,8 @@ export class ZpExportPanel extends LitElement {
 		this.as = 'qti-2.2';
 		this.images = 'png';
 		this.uncarried = 'stop';
+		this.grid = 'number';
+		this.feedback = false;
 		this.isBusy = false;
 	}
 
@@ -63,10 +69,11 @@ export class ZpExportPanel extends LitElement {
 		this.forget();
 		this.isBusy = true;
 		try {
-			const choice = this.as === 'cc-1.1' ? choices[this.uncarried] : {};
-			const order = { as: this.as, images: this.images, version: this.version, ...choice };
+			const { as, images, grid, feedback, version } = this;
+			const choice = as === 'cc-1.1' ? choices[this.uncarried] : { grid, feedback };
+			const order = { as, images, version, ...choice };
 			const { file, told } = await exportForm(this.form, order);
-			const answerMap = await fetchAnswerMap(this.form, this.version, order);
+			const answerMap = await fetchAnswerMap(this.form, version, order);
 			const offer = ({ name, content }: HandedFile, note: string) => ({
 				name,
 				note,
@@ -89,20 +96,37 @@ export class ZpExportPanel extends LitElement {
 			<div class="choices">
 				<fieldset>
 					<legend>Version the platform takes</legend>
-					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')}
+					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')} ${this.renderRadio('as', 'qti-3.0', 'QTI 3.0')}
 					${this.renderRadio('as', 'cc-1.1', 'QTI 1.2.1 in a Common Cartridge 1.1, not for every kind')}
 				</fieldset>
 				<fieldset>
 					<legend>Figures as</legend>
 					${this.renderRadio('images', 'png', 'PNG, for every platform')} ${this.renderRadio('images', 'svg', 'SVG, sharper, not for every platform')}
 				</fieldset>
-				${this.as === 'cc-1.1' ? this.renderUncarried() : nothing}
+				${this.as === 'cc-1.1' ? this.renderUncarried() : this.renderStyles()}
 			</div>
 			${this.as === 'cc-1.1' ? html`<zp-carrying form=${this.form} version=${this.version} as=${this.as}></zp-carrying>` : nothing}
 			<button ?disabled=${this.isBusy} @click=${() => void this.write()}>${this.isBusy ? 'Writing and checking…' : 'Write the package'}</button>
 			<div role="status">${this.renderOutcome()}</div>
 			<div role="alert">${this.renderFailure()}</div>
 		</details>`;
+	}
+
+	/** What only QTI 2.x and 3.0 can do. */
+	private renderStyles(): TemplateResult {
+		return html`<fieldset>
+				<legend>Gridded items</legend>
+				${this.renderRadio('grid', 'number', 'A number to type')} ${this.renderRadio('grid', 'columns', 'Column by column, as on paper')}
+			</fieldset>
+			<fieldset>
+				<legend>After answering</legend>
+				<label><input type="checkbox" .checked=${this.feedback} aria-describedby="keys" @change=${this.toggleFeedback} /> Tell students what is right, what a wrong answer is consistent with, and the worked steps</label>
+				<p class="soft" id="keys">This puts the keys into the package, and the rubrics of explanations. Not for an assessment that is still to be given.</p>
+			</fieldset>`;
+	}
+
+	private toggleFeedback(event: Event): void {
+		this.feedback = (event.target as HTMLInputElement).checked;
 	}
 
 	private renderUncarried(): TemplateResult {
@@ -114,10 +138,11 @@ export class ZpExportPanel extends LitElement {
 		</fieldset>`;
 	}
 
-	private renderRadio(group: 'as' | 'images' | 'uncarried', value: string, words: string): TemplateResult {
+	private renderRadio(group: 'as' | 'images' | 'uncarried' | 'grid', value: string, words: string): TemplateResult {
 		const choose = (): void => {
 			if (group === 'as') this.as = value as ExportOrder['as'];
 			else if (group === 'images') this.images = value as 'png' | 'svg';
+			else if (group === 'grid') this.grid = value as 'number' | 'columns';
 			else this.uncarried = value as 'stop' | 'convert' | 'leave-out';
 		};
 		return html`<label><input type="radio" name=${group} value=${value} .checked=${this[group] === value} @change=${choose} /> ${words}</label>`;

@@ -5,6 +5,7 @@ import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { Figure, OptionContent } from '../../../item-bank/types.ts';
 import { optionIdentifier } from '../../qti/identifiers.ts';
 import { writeBlocks, writeMathematics } from '../../qti/write/blocks.ts';
+import { noSupport } from '../../qti/write/catalogs.ts';
 import type { ImageFormat } from '../../qti/write/images.ts';
 import { writeShapedXml } from '../../qti/write/shaped-xml.ts';
 import type { Asked, Question } from '../question.ts';
@@ -32,7 +33,7 @@ export function writeQuestion(question: Question, weight: number, format: ImageF
 		const size = { width: Math.ceil(width), height: Math.ceil(height) };
 		return element('img', { src: fileAddress(path), alt: describeFigure(figure), ...size });
 	};
-	const above = writeBlocks(question.blocks, writeFigure).map((block) => writeShapedXml(block));
+	const above = writeBlocks(question.blocks, { writeFigure, support: noSupport }).map((block) => writeShapedXml(block));
 	const presentation = element('presentation', {}, [
 		element('material', {}, [writeHtml(above.join(''))]),
 		writeResponse(question, writeFigure),

@@ -2,10 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ParseOption, XmlBufferInputProvider, XmlDocument, XsdValidator, xmlRegisterInputProvider } from 'libxml2-wasm';
 import { projectRoot } from '../../project-root.ts';
+import type { QtiVersion } from '../versions.ts';
 import type { PublishedSchema } from './published.ts';
 
 /** A schema of the export profile: items and tests, or manifests, of one version. */
-export type ProfileSchema = 'qti-2.1' | 'qti-2.2' | 'manifest-2.1' | 'manifest-2.2';
+export type ProfileSchema = QtiVersion | 'manifest-2.1' | 'manifest-2.2' | 'manifest-3.0';
 
 /** A schema of the export profile for cartridges: assessments, manifests, the HTML within texts. */
 export type CartridgeSchema = 'cc-1.1' | 'cc-manifest-1.1' | 'cc-html';
