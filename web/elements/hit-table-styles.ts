@@ -11,8 +11,8 @@ export const hitTableStyles = css`
 	.code { width: 104px; }
 	.model { width: 100px; }
 	.kind { width: 124px; }
-	.count { width: 52px; text-align: right; padding-right: 14px; }
-	.add { width: 96px; padding-right: 3px; text-align: right; }
+	.count { width: 62px; text-align: right; padding-right: 14px; }
+	.add { width: 100px; padding-right: 3px; text-align: right; }
 	.line { display: flex; gap: 14px; align-items: baseline; min-width: 0; }
 	.name { flex: 0 1 auto; max-width: 24em; overflow: hidden; text-overflow: ellipsis; text-decoration-color: var(--rule); }
 	.name:hover { text-decoration-color: currentColor; }
@@ -26,16 +26,18 @@ export const hitTableStyles = css`
 	@media (max-width: 1100px) { .kind { display: none; } }
 	@media (max-width: 900px) { .model { display: none; } }
 	@media (max-width: 720px) {
+		table { table-layout: auto; }
 		thead { display: none; }
+		tbody th { width: 100%; }
 		td.code, td.count { display: none; }
 		th { padding: 7px 8px 7px 0; white-space: normal; }
 		.line { display: block; line-height: 24px; }
-		.name { font-size: 16px; line-height: 28px; }
+		.name { display: block; max-width: none; white-space: normal; font-size: 16px; line-height: 24px; padding: 7px 0; }
 		.words { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; white-space: normal; line-height: 22px; }
 		.facts { display: block; color: var(--ink-soft); font-size: 14px; line-height: 21px; }
 		.add { width: 84px; vertical-align: top; padding-top: 7px; }
 		.add button { min-height: 44px; }
 	}
-	@media (pointer: coarse) { .name { display: inline-block; min-height: 44px; line-height: 44px; } .add button { min-height: 44px; } }
+	@media (pointer: coarse) { .name { padding: 10px 0; } .add button { min-height: 44px; } }
 	@media print { .add { display: none; } }
 `;

@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { findFramework, normalizeCode } from '../../item-bank/standards/code.ts';
 import type { FormDetails, FormSummary, FrameworkList, ItemPage } from '../../item-bank/types.ts';
 import { doks, kinds, modelColumns, statuses } from '../board/board-state.ts';
-import { clearFindState, countMarked, type FindState, type MarkName, markNames, roles } from '../find/find-state.ts';
+import { type FindState, type MarkName, markNames, roles } from '../find/find-state.ts';
 import { findText } from '../messages/find.ts';
 import { words } from '../messages/words.ts';
 import { controlStyles } from './control-styles.ts';
@@ -69,10 +69,7 @@ export class ZpFindMargin extends LitElement {
 	}
 
 	protected override render(): TemplateResult {
-		const { state } = this;
-		const marked = countMarked(state);
 		return html`
-			${marked === 0 ? nothing : html`<section><button @click=${() => this.change({ ...clearFindState(state), text: state.text })}>${findText.letGo}</button></section>`}
 			${this.renderForm()} ${this.renderStandard()}
 			${markNames.map((name) => this.renderPart(name))}
 		`;

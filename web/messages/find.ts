@@ -10,7 +10,7 @@ export const findText = {
 	clearText: 'Clear the words',
 	narrow: 'Narrow down',
 	marked: (count: number): string => `${figure(count)} marked`,
-	letGo: 'Let go of everything marked',
+	letGo: (count: number): string => `Let go of what is marked (${figure(count)})`,
 	framework: 'Seen through',
 	frameworkName: (name: string, edition: string): string => `${name}, ${edition}`,
 	standard: 'Standard',

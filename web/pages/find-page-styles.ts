@@ -3,14 +3,14 @@ import { css } from 'lit';
 /** Two columns: what narrows, what is found. On narrow screens the margin folds to the top. */
 export const findPageStyles = css`
 	:host { display: block; }
-	.page { display: grid; grid-template-columns: var(--margin) minmax(0, 1fr); }
+	.page { display: grid; grid-template-columns: 264px minmax(0, 1fr); }
 	.margin { padding: 21px 20px 21px 28px; border-right: 2px solid var(--paper-line); }
 	.margin > summary { display: none; }
 	.middle { padding: 14px 28px 28px; min-width: 0; }
 	.top { display: flex; flex-wrap: wrap; gap: 7px 14px; align-items: start; }
 	zp-word-field { flex: 1 1 300px; }
 	.sort { display: grid; gap: 2px; font-size: 14px; color: var(--ink-soft); }
-	.line { display: flex; flex-wrap: wrap; gap: 0 28px; align-items: baseline; justify-content: space-between; margin: 10px 0 3px; min-height: 28px; }
+	.line { display: flex; flex-wrap: wrap; gap: 0 28px; align-items: center; justify-content: space-between; margin: 10px 0 3px; min-height: 32px; }
 	.line p { margin: 0; }
 	.line [role='status'] { font-weight: 600; }
 	.found { opacity: 1; }

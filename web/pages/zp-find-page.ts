@@ -13,6 +13,7 @@ import '../elements/zp-wait.ts';
 import '../elements/zp-word-field.ts';
 import type { TypedWords, ZpWordField } from '../elements/zp-word-field.ts';
 import {
+	clearFindState,
 	countMarked,
 	type FindState,
 	pageLength,
@@ -184,6 +185,12 @@ export class ZpFindPage extends LitElement {
 		goTo(printFindState({ ...this.state, text, shown: pageLength, ...part }), isNoted);
 	}
 
+	private letGo(): void {
+		const { text } = this.state;
+		this.change({ ...clearFindState(this.state), text });
+		this.field?.focus();
+	}
+
 	private chooseSort(event: Event): void {
 		const value = event.target instanceof HTMLSelectElement ? event.target.value : '';
 		this.change({ sort: sorts.find((name) => name === value) ?? 'added' });
@@ -245,7 +252,10 @@ export class ZpFindPage extends LitElement {
 					</label>
 				</div>
 				<div role="alert">${this.failure === undefined ? nothing : html`<div class="failure"><p>${this.failure}</p><button @click=${this.retry}>${words.frame.again}</button></div>`}</div>
-				<div class="line"><p role="status">${this.found ? findText.found(this.found.total, this.items.length) : nothing}</p></div>
+				<div class="line">
+					<p role="status">${this.found ? findText.found(this.found.total, this.items.length) : nothing}</p>
+					${marked === 0 ? nothing : html`<button @click=${() => this.letGo()}>${findText.letGo(marked)}</button>`}
+				</div>
 				${this.found ? this.renderFound(this.found) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}
 			</div>
 		</div>`;

@@ -1,0 +1,96 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { type Service, serve } from '../../server/main.ts';
+import { launchBrowser } from './browser.ts';
+
+const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+/** A bank with the demo department that is served to a browser. */
+export interface Journey {
+	readonly url: string;
+	/** A page of a person of their own: nothing is shared with other pages. What it complains of is in the list. */
+	open(
+		hash?: string,
+	): Promise<{ readonly page: Page; readonly complaints: string[]; readonly context: BrowserContext }>;
+	/** Stops answering, as when the machine is shut down. */
+	stop(): Promise<void>;
+	/** Answers again at the same address with the same bank. */
+	restart(): Promise<void>;
+	/** Ends everything and forgets the bank. */
+	end(): Promise<void>;
+}
+
+/** Starts a bank and a browser. */
+export async function startJourney(): Promise<Journey> {
+	const folder = mkdtempSync(join(tmpdir(), 'zeropair-journey-'));
+	const options = { dataFolder: join(folder, 'data'), host: '127.0.0.1' };
+	let service: Service | undefined = await serve({ ...options, port: 0 });
+	const { url } = service;
+	const browser: Browser = await launchBrowser();
+	return {
+		url,
+		async open(hash = '') {
+			const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, acceptDownloads: true });
+			const page = await context.newPage();
+			const complaints: string[] = [];
+			page.on('console', (message) => {
+				if (message.type() === 'error') complaints.push(message.text());
+			});
+			page.on('pageerror', (error) => complaints.push(error.message));
+			page.on('request', (request) => {
+				if (!request.url().startsWith(url) && !request.url().startsWith('blob:'))
+					complaints.push(`left the machine: ${request.url()}`);
+			});
+			await page.goto(url + hash);
+			return { page, complaints, context };
+		},
+		async stop() {
+			await service?.stop();
+			service = undefined;
+		},
+		async restart() {
+			service = await serve({ ...options, port: Number(new URL(url).port) });
+		},
+		async end() {
+			await browser.close();
+			await service?.stop();
+			rmSync(folder, { recursive: true });
+		},
+	};
+}
+
+/** What axe finds wrong on a page, one line a rule. */
+export async function findBarriers(page: Page): Promise<readonly string[]> {
+	await page.evaluate(await readFile(axePath, 'utf8'));
+	return page.evaluate(async () => {
+		const { axe } = window as unknown as {
+			axe: {
+				run: (context: Document) => Promise<{
+					violations: readonly { id: string; nodes: readonly { html: string }[] }[];
+				}>;
+			};
+		};
+		const { violations } = await axe.run(document);
+		return violations.map(
+			({ id, nodes }) =>
+				`${id}: ${nodes
+					.slice(0, 3)
+					.map(({ html }) => html.slice(0, 160))
+					.join(' | ')}`,
+		);
+	});
+}
+
+/** The text or name of what has the focus, through shadow roots; empty when nothing has it. */
+export async function focusedName(page: Page): Promise<string> {
+	return page.evaluate(() => {
+		let active = document.activeElement;
+		while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+		if (!active || active === document.body) return '';
+		return (active.getAttribute('aria-label') ?? active.textContent ?? '').replace(/\s+/g, ' ').trim();
+	});
+}
