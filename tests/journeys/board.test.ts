@@ -85,7 +85,7 @@ describe.skipIf(!hasBrowser)('the board', () => {
 		await page.getByRole('link', { name: 'See them in Find' }).click();
 		await page.getByRole('main').getByRole('status').getByText(`${count} items`, { exact: true }).waitFor();
 		expect(await page.getByRole('checkbox', { name: /^counters/ }).isChecked()).toBe(true);
-		expect(await page.getByLabel('Standard', { exact: true }).inputValue()).toBe('7.NS.A.1c');
+		expect(await page.getByRole('combobox', { name: 'Standard', exact: true }).inputValue()).toBe('7.NS.A.1c');
 		await context.close();
 	});
 

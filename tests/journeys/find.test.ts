@@ -133,7 +133,7 @@ describe.skipIf(!hasBrowser)('the page that finds items', () => {
 		expect(name).toMatch(/^Add .+ to Unit check: integers, Form A$/);
 		await page.keyboard.press('Enter');
 		await expect.poll(countItems).toBe(before + 1);
-		await expect.poll(() => focusedName(page)).toMatch(/ is on Unit check: integers, Form A$/);
+		await expect.poll(() => focusedName(page)).toMatch(/^on it: .+, Unit check: integers, Form A$/);
 		await page.getByRole('button', { name: 'Undo' }).click();
 		await expect.poll(countItems).toBe(before);
 		await page.getByRole('button', { name, exact: true }).waitFor();

@@ -164,9 +164,9 @@ export const en = {
 		write: 'Write one here',
 		find: 'See them in Find',
 		add: 'Add to the form',
-		addItem: (name: string): string => `Add ${name} to the form`,
+		addItem: (name: string): string => `Add to the form: ${name}`,
 		onIt: 'on the form',
-		isOnIt: (name: string): string => `${name} is on the form`,
+		isOnIt: (name: string): string => `on the form: ${name}`,
 		section: 'Items are added at the end of',
 		added: (name: string, form: string, count: number): string =>
 			`“${name}” is on ${form}, which now has ${many(count, 'item', 'items')}.`,

@@ -57,7 +57,7 @@ export const findText = {
 	add: 'Add',
 	addItem: (name: string, form: string): string => `Add ${name} to ${form}`,
 	onIt: 'on it',
-	isOnIt: (name: string, form: string): string => `${name} is on ${form}`,
+	isOnIt: (name: string, form: string): string => `on it: ${name}, ${form}`,
 	notApproved: 'not approved',
 	more: (count: number): string => `Show ${figure(count)} more`,
 	nothing: 'Nothing fits all of this together',
