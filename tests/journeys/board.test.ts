@@ -153,6 +153,7 @@ describe.skipIf(!hasBrowser)('the board', () => {
 	test('keeps what it shows while the bank is away and goes on when it is back', async () => {
 		const { page, context } = await openBoard(common);
 		const shown = await texts(page);
+		await page.waitForLoadState('networkidle');
 		await journey.stop();
 		await page.getByRole('checkbox', { name: '2', exact: true }).first().check();
 		await page.getByRole('alert').getByText('The bank does not answer').waitFor();

@@ -152,6 +152,7 @@ describe.skipIf(!hasBrowser)('the page that finds items', () => {
 		const { page, context } = await journey.open('#/find?text=lift');
 		await page.locator('zp-hit-table a.name').first().waitFor();
 		const shown = await names(page);
+		await page.waitForLoadState('networkidle');
 		await journey.stop();
 		await words(page).fill('lift gridded');
 		await page.getByRole('alert').getByText('The bank does not answer').waitFor();
