@@ -1,6 +1,7 @@
 import type { Form, FormDetails, ItemEntry } from '../../item-bank/types.ts';
 import { bankChangedEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
+import { printItemName } from '../forms/item-name.ts';
 import { words } from '../messages/words.ts';
 import { tell } from '../tell.ts';
 
@@ -17,7 +18,7 @@ export async function addToForm(details: FormDetails, entry: ItemEntry, section:
 	const saved = await callApi('PUT /api/forms/{id}', { path: { id }, body: { baseVersion: version, form: after } });
 	window.dispatchEvent(new Event(bankChangedEvent));
 	const count = sections.reduce((sum, { items }) => sum + items.length, 0);
-	tell(words.drawer.added(entry.item.name, before.title, count), async () => {
+	tell(words.drawer.added(printItemName(entry.item.name), before.title, count), async () => {
 		await callApi('PUT /api/forms/{id}', { path: { id }, body: { baseVersion: saved.version, form: before } });
 		window.dispatchEvent(new Event(bankChangedEvent));
 	});

@@ -22,9 +22,12 @@ export function describeItem({ item, status }: ItemEntry): string {
 export const itemLineStyles = css`
 	.items { list-style: none; margin: 0; padding: 0; }
 	.items > li { border-bottom: 1px solid var(--paper-line); padding: 7px 0; }
-	.words { font: 400 17px/24px var(--serif); margin: 0; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 3; overflow: hidden; }
+	.name { display: inline-block; line-height: 24px; text-decoration-color: var(--rule); }
+	.name:hover { text-decoration-color: currentColor; }
+	.words { font: 400 16px/23px var(--serif); color: var(--ink-soft); margin: 0; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
 	.words .math { white-space: nowrap; }
 	.facts { font-size: 14px; line-height: 21px; color: var(--ink-soft); margin: 0; display: flex; flex-wrap: wrap; gap: 0 14px; align-items: baseline; }
 	.facts button { min-height: 28px; font-size: 14px; line-height: 20px; }
-	@media (pointer: coarse) { .facts button, .facts a { min-height: 44px; line-height: 44px; } }
+	.facts .taken { border-color: transparent; background: transparent; font-weight: 400; color: var(--ink-soft); cursor: default; padding: 3px 0; }
+	@media (pointer: coarse) { .name { padding: 10px 0; } .facts button { min-height: 44px; } }
 `;

@@ -6,6 +6,7 @@ import { formItemsIn, type PlanCell } from '../board/board-plan.ts';
 import type { BoardFilter, Cell, Lens } from '../board/board-state.ts';
 import { addToForm } from '../board/form-change.ts';
 import { callApi } from '../call-api.ts';
+import { printItemName } from '../forms/item-name.ts';
 import { words } from '../messages/words.ts';
 import { cellDrawerStyles } from './cell-drawer-styles.ts';
 import { controlStyles } from './control-styles.ts';
@@ -215,8 +216,13 @@ export class ZpCellDrawer extends LitElement {
 		const placed = new Set(this.form?.items.map(({ id }) => id));
 		const wayOf = (entry: ItemEntry): TemplateResult | typeof nothing => {
 			if (!this.form || entry.status !== 'approved') return nothing;
-			if (placed.has(entry.id)) return html`<span>${words.drawer.onIt}</span>`;
-			return html`<button aria-label=${words.drawer.addItem(entry.item.name)} ?disabled=${this.isBusy} @click=${() => void this.add(entry)}>${words.drawer.add}</button>`;
+			const isOn = placed.has(entry.id);
+			const name = printItemName(entry.item.name);
+			return html`<button
+				class=${isOn ? 'taken' : ''} aria-disabled=${String(isOn || this.isBusy)}
+				aria-label=${isOn ? words.drawer.isOnIt(name) : words.drawer.addItem(name)}
+				@click=${() => !isOn && void this.add(entry)}
+			>${isOn ? words.drawer.onIt : words.drawer.add}</button>`;
 		};
 		return html`<h3>${words.drawer.inBank(this.found.total)}</h3>
 			${this.found.total === 0 ? html`<p>${words.drawer.none}</p>` : nothing}
@@ -227,10 +233,10 @@ export class ZpCellDrawer extends LitElement {
 
 	private renderItem(entry: ItemEntry, way: TemplateResult | typeof nothing): TemplateResult {
 		return html`<li>
+			<a class="name" href=${printAddress('items', {}, entry.id)}>${printItemName(entry.item.name)}</a>
 			<p class="words">${renderFirstWords(entry)}</p>
 			<p class="facts">
 				<span>${describeItem(entry)}</span>
-				<a href=${printAddress('items', {}, entry.id)} aria-label=${words.drawer.openItem(entry.item.name)}>${words.drawer.open}</a>
 				${way}
 			</p>
 		</li>`;

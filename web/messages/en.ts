@@ -163,11 +163,10 @@ export const en = {
 		withUnseen: 'Items without a standard in this framework are among them.',
 		write: 'Write one here',
 		find: 'See them in Find',
-		open: 'Open',
-		openItem: (name: string): string => `Open ${name}`,
 		add: 'Add to the form',
-		addItem: (name: string): string => `Add ${name} to the form`,
+		addItem: (name: string): string => `Add to the form: ${name}`,
 		onIt: 'on the form',
+		isOnIt: (name: string): string => `on the form: ${name}`,
 		section: 'Items are added at the end of',
 		added: (name: string, form: string, count: number): string =>
 			`“${name}” is on ${form}, which now has ${many(count, 'item', 'items')}.`,

@@ -9,7 +9,7 @@ export const boardPageStyles = css`
 	.margin > summary { display: none; }
 	.middle { padding: 14px 28px 28px; min-width: 0; }
 	.opened .middle { padding-right: 14px; padding-left: 14px; }
-	.top { display: flex; flex-wrap: wrap; gap: 7px 28px; align-items: end; justify-content: space-between; margin-bottom: 7px; }
+	.top { display: flex; flex-wrap: wrap; gap: 7px 28px; align-items: end; justify-content: space-between; margin-bottom: 7px; min-height: 48px; }
 	.top p { margin: 0; flex: 1 1 260px; color: var(--ink-soft); line-height: 24px; min-height: 48px; display: flex; align-items: end; }
 	.ways { display: flex; gap: 8px; }
 	.note { margin: 0 0 7px; min-height: 28px; line-height: 24px; display: flex; align-items: end; }
@@ -17,6 +17,7 @@ export const boardPageStyles = css`
 	.foot { color: var(--ink-soft); font-size: 14px; margin: 7px 0 0; }
 	.printed { display: none; }
 	zp-cell-drawer { min-width: 0; }
+	@media (min-width: 1200px) and (max-width: 1599px) { .opened .top p { display: none; } }
 	@media (max-width: 1199px) {
 		.page, .page.opened { grid-template-columns: var(--margin) minmax(0, 1fr); }
 	}

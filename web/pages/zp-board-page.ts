@@ -6,6 +6,7 @@ import { writeBoardCsv } from '../board/board-csv.ts';
 import { type Plan, planBoard } from '../board/board-plan.ts';
 import { type BoardRow, buildRows, totalCounts } from '../board/board-rows.ts';
 import { type BoardState, type Cell, type Lens, parseBoardState, printBoardState } from '../board/board-state.ts';
+import { keepFramework, recallFramework } from '../board/last-framework.ts';
 import { callApi } from '../call-api.ts';
 import { controlStyles } from '../elements/control-styles.ts';
 import '../elements/zp-board-grid.ts';
@@ -16,8 +17,6 @@ import '../elements/zp-wait.ts';
 import { words } from '../messages/words.ts';
 import { saveFile } from '../save-file.ts';
 import { boardPageStyles } from './board-page-styles.ts';
-
-const lastFramework = 'zp-framework';
 
 /** The board: standards by model types, read through three lenses; a cell opens what stands behind it. */
 export class ZpBoardPage extends LitElement {
@@ -131,7 +130,7 @@ export class ZpBoardPage extends LitElement {
 		try {
 			const path = { framework: chosen.id, edition: chosen.edition };
 			this.supply = await callApi('GET /api/standards/{framework}/{edition}', { path, query: filter, signal });
-			localStorage.setItem(lastFramework, `${chosen.id} ${chosen.edition}`);
+			keepFramework(chosen);
 			const status = filter.status.length > 0 ? filter.status : (['approved'] as const);
 			const query = { ...filter, status, limit: 1, facets: false };
 			const { total } = await callApi('GET /api/items', { query, signal });
@@ -254,12 +253,6 @@ export class ZpBoardPage extends LitElement {
 			${unplaced > 0 ? words.board.unplaced(unplaced) : nothing}
 		</p>`;
 	}
-}
-
-function recallFramework(frameworks: FrameworkList): { readonly id: string; readonly edition: string } | undefined {
-	const [id, edition] = (localStorage.getItem(lastFramework) ?? '').split(' ');
-	const found = frameworks.find((each) => each.framework === id && each.edition === edition) ?? frameworks[0];
-	return found && { id: found.framework, edition: found.edition };
 }
 
 customElements.define('zp-board-page', ZpBoardPage);

@@ -1,0 +1,83 @@
+import type { Condition, MarkName, Role, Sort } from '../find/find-state.ts';
+import { en } from './en.ts';
+
+const { figure, items } = en;
+
+/** What the page for finding items says. */
+export const findText = {
+	search: 'Words in the item',
+	searchNote: 'All words have to be there; the last may go on. Put "double quotes" around words that stand together.',
+	clearText: 'Clear the words',
+	narrow: 'Narrow down',
+	marked: (count: number): string => `${figure(count)} marked`,
+	letGo: (count: number): string => `Let go of what is marked (${figure(count)})`,
+	framework: 'Seen through',
+	frameworkName: (name: string, edition: string): string => `${name}, ${edition}`,
+	standard: 'Standard',
+	everyStandard: 'every standard',
+	standardCount: (code: string, count: number): string => (count === 0 ? code : `${code}: ${figure(count)}`),
+	below: 'and the standards below it',
+	any: 'also items that touch it without counting there',
+	parts: {
+		model: 'Model type',
+		kind: 'Kind',
+		dok: 'DOK',
+		status: 'Status',
+		points: 'Points',
+		setting: 'Setting',
+		role: 'What the numbers are',
+	} satisfies Record<MarkName, string>,
+	roles: {
+		position: 'positions',
+		change: 'changes',
+		'total-distance': 'total distances',
+		comparison: 'comparisons',
+	} satisfies Record<Role, string>,
+	setting: (id: string): string => id.replaceAll('-', ' '),
+	noneOf: 'none',
+	addTo: 'Add what is found to',
+	noForm: 'no form',
+	section: 'At the end of',
+	addNote: 'Choose a form to add items from the rows.',
+	found: (total: number, shown: number): string =>
+		total <= shown ? items(total) : `${figure(shown)} of ${items(total)}`,
+	sort: 'Order',
+	sorts: { added: 'as they came in', name: 'by name', changed: 'latest change first' } satisfies Record<Sort, string>,
+	table: 'Items found',
+	columns: {
+		item: 'Item',
+		standard: 'Standard',
+		model: 'Model',
+		kind: 'Kind',
+		dok: 'DOK',
+		points: 'Points',
+		add: 'Form',
+	},
+	keys: 'Down arrow goes from the words to the items and on; Enter opens one.',
+	add: 'Add',
+	addItem: (name: string, form: string): string => `Add ${name} to ${form}`,
+	onIt: 'on it',
+	isOnIt: (name: string, form: string): string => `on it: ${name}, ${form}`,
+	notApproved: 'not approved',
+	more: (count: number): string => `Show ${figure(count)} more`,
+	nothing: 'Nothing fits all of this together',
+	nothingAdvice: 'Letting one thing go finds:',
+	nothingLeft: 'Letting any one thing go finds nothing either. Start again from all items.',
+	loosen: (name: Condition, count: number): string => `${items(count)} without ${conditionNames[name]}`,
+	all: 'All items',
+	bankEmpty: 'The bank is empty',
+	bankEmptyAdvice: 'The first mark to make: write an item, or make some from a family.',
+	write: 'Write an item',
+};
+
+const conditionNames: Readonly<Record<Condition, string>> = {
+	text: 'the words',
+	code: 'the standard',
+	model: 'the model type',
+	kind: 'the kind',
+	dok: 'the DOK',
+	status: 'the status',
+	points: 'the points',
+	setting: 'the setting',
+	role: 'what the numbers are',
+};
