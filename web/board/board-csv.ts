@@ -1,40 +1,57 @@
 import type { Supply } from '../../item-bank/types.ts';
 import { words } from '../messages/words.ts';
+import { type EvidenceBoard, findEvidence } from './board-evidence.ts';
 import type { Plan } from './board-plan.ts';
 import type { BoardRow, Counts } from './board-rows.ts';
-import { columns, type Lens } from './board-state.ts';
+import { type Column, columns, type Lens } from './board-state.ts';
+
+/** What the board shows, whatever the lens. */
+export interface ShownBoard {
+	readonly supply: Supply;
+	readonly rows: readonly BoardRow[];
+	readonly totals: Counts;
+	readonly plan: Plan | undefined;
+	readonly evidence: EvidenceBoard | undefined;
+}
+
+type Field = string | number | undefined;
 
 /** The board as it is shown, as CSV by RFC 4180: one line a row, the totals last. Texts that a spreadsheet would run as a formula get an apostrophe. */
-export function writeBoardCsv(
-	lens: Lens,
+export function writeBoardCsv(lens: Lens, { supply, rows, totals, plan, evidence }: ShownBoard): string {
+	const { least, most, delivers, share, low, high, responses, students } = words.board.csv;
+	switch (lens) {
+		case 'supply':
+			return writeLines(supply, rows, [''], (row, column) => [(row?.counts ?? totals)[column]]);
+		case 'plan':
+			return writeLines(supply, rows, [least, most, delivers], (row, column) => {
+				const cell = plan?.cells.get(row?.key ?? '')?.[column];
+				return [cell?.wanted?.min, cell?.wanted?.max, cell?.delivered];
+			});
+		case 'evidence':
+			return writeLines(supply, rows, [share, low, high, responses, students], (row, column) => {
+				const cell = findEvidence(evidence, row?.key ?? '', column);
+				if (cell?.hidden !== undefined) return [words.board.csv.hidden, undefined, undefined, undefined, undefined];
+				return [cell?.share, cell?.low, cell?.high, cell?.responses, cell?.students];
+			});
+	}
+}
+
+/** Headings have no counts of their own and are left out. */
+function writeLines(
 	supply: Supply,
 	rows: readonly BoardRow[],
-	totals: Counts,
-	plan: Plan | undefined,
+	parts: readonly string[],
+	fieldsOf: (row: BoardRow | undefined, column: Column) => readonly Field[],
 ): string {
-	const head = [words.board.csv.code, words.board.csv.statement];
-	const names = columns.map((column) => words.board.column(column));
-	if (lens === 'plan' && plan) {
-		const parts = [words.board.csv.least, words.board.csv.most, words.board.csv.delivers];
-		const lines = [
-			...rows.filter(({ standard }) => standard).map((row) => ({ key: row.key, row })),
-			{ key: '', row: undefined },
-		];
-		return write([
-			[...head, ...names.flatMap((name) => parts.map((part) => `${name}: ${part}`))],
-			...lines.map(({ key, row }) => [
-				...headOf(row, supply),
-				...columns.flatMap((column) => {
-					const cell = plan.cells.get(key)?.[column];
-					return [cell?.wanted?.min, cell?.wanted?.max, cell?.delivered];
-				}),
-			]),
-		]);
-	}
+	const names = columns.flatMap((column) =>
+		parts.map((part) => (part === '' ? words.board.column(column) : `${words.board.column(column)}: ${part}`)),
+	);
 	return write([
-		[...head, ...names],
-		...rows.map((row) => [...headOf(row, supply), ...columns.map((column) => row.counts[column])]),
-		[...headOf(undefined, supply), ...columns.map((column) => totals[column])],
+		[words.board.csv.code, words.board.csv.statement, ...names],
+		...[...rows.filter(({ standard }) => standard !== undefined), undefined].map((row) => [
+			...headOf(row, supply),
+			...columns.flatMap((column) => fieldsOf(row, column)),
+		]),
 	]);
 }
 
@@ -43,11 +60,11 @@ function headOf(row: BoardRow | undefined, supply: Supply): readonly string[] {
 	return [row.standard?.code ?? row.key, row.standard?.statement ?? ''];
 }
 
-function write(lines: readonly (readonly (string | number | undefined)[])[]): string {
+function write(lines: readonly (readonly Field[])[]): string {
 	return lines.map((line) => `${line.map(writeField).join(',')}\r\n`).join('');
 }
 
-function writeField(value: string | number | undefined): string {
+function writeField(value: Field): string {
 	if (value === undefined) return '';
 	if (typeof value === 'number') return String(value);
 	const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;

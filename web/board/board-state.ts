@@ -38,6 +38,8 @@ export interface BoardState {
 	readonly filter: BoardFilter;
 	readonly blueprint: string | undefined;
 	readonly form: string | undefined;
+	/** Whose responses the evidence is; all sittings where undefined. */
+	readonly sitting: string | undefined;
 	/** Rows folded shut, by code or heading. */
 	readonly closed: readonly string[];
 	/** The cell whose items are shown. */
@@ -84,6 +86,7 @@ export function parseBoardState(query: URLSearchParams): BoardState {
 		},
 		blueprint: query.get('blueprint') ?? undefined,
 		form: query.get('form') ?? undefined,
+		sitting: query.get('sitting') ?? undefined,
 		closed: query.getAll('closed'),
 		cell: code !== null && column !== undefined ? { code, column } : undefined,
 	};
@@ -91,7 +94,7 @@ export function parseBoardState(query: URLSearchParams): BoardState {
 
 /** The address of a state. */
 export function printBoardState(state: BoardState): string {
-	const { framework, lens, filter, blueprint, form, closed, cell } = state;
+	const { framework, lens, filter, blueprint, form, sitting, closed, cell } = state;
 	const fields = {
 		framework: framework?.id,
 		edition: framework?.edition,
@@ -99,6 +102,7 @@ export function printBoardState(state: BoardState): string {
 		...filter,
 		blueprint,
 		form,
+		sitting,
 		closed,
 		model: cell?.column,
 	};

@@ -31,11 +31,11 @@ export const boardGridStyles = css`
 	.content svg { flex: none; }
 	.content .tally { flex: 0 1 auto; min-width: 0; }
 	.figure { color: var(--ink); }
-	small { font-size: 14px; line-height: 20px; color: var(--ink-soft); }
+	small { font-size: 13px; line-height: 20px; color: var(--ink-soft); }
 	small.short { color: var(--pencil); font-weight: 600; }
 	.none { width: 8px; border-top: 1px solid var(--rule); }
 	.unmarked { opacity: 0.75; line-height: 0; }
-	@container (max-width: 860px) { col { width: 88px; } }
+	@container (max-width: 860px) { td { padding: 0 4px; } .content { gap: 3px; } col { width: 88px; } }
 	@container (max-width: 760px) { .statement { display: none; } }
 	@media (max-width: 720px) {
 		table { min-width: 0; width: max-content; }

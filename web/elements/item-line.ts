@@ -5,7 +5,7 @@ import { words } from '../messages/words.ts';
 import { renderMathematics, renderRichText } from './rich-text.ts';
 
 /** The words a student reads first in an item, as on paper; its name where there are none. Tells no key. */
-export function renderFirstWords({ item }: ItemEntry): TemplateResult {
+export function renderFirstWords({ item }: Pick<ItemEntry, 'item'>): TemplateResult {
 	const block = item.stem.find((each): each is Extract<StemBlock, { kind: 'paragraph' | 'mathematics' }> =>
 		['paragraph', 'mathematics'].includes(each.kind),
 	);

@@ -38,9 +38,15 @@ export function renderLine(marks: LineMarks): TemplateResult {
 	return html`<svg class="line" viewBox="0 0 ${width} 20" width=${width} height="20" aria-hidden="true">
 		<path d="M${lineStart - 4} 10H${lineEnd + 4}${ticks.map((value) => `M${place(value)} 8v4`).join('')}" stroke="var(--rule)" fill="none" />
 		${wanted === undefined ? nothing : renderBracket(place(wanted.min ?? from), wanted.max === undefined ? undefined : place(wanted.max), lineEnd)}
-		${interval === undefined ? nothing : svg`<path d="M${place(interval.low)} 10H${place(interval.high)}M${place(interval.low)} 7v6M${place(interval.high)} 7v6" stroke="var(--ink)" stroke-width="2" fill="none" />`}
-		${at === undefined ? nothing : svg`<circle cx=${place(at)} cy="10" r="4" fill=${isOff ? 'var(--paper)' : 'var(--ink)'} stroke=${isOff ? 'var(--pencil)' : 'var(--ink)'} stroke-width="2" />`}
+		${interval === undefined ? nothing : renderBar(place(interval.low), place(interval.high))}
+		${at === undefined ? nothing : svg`<circle cx=${place(at)} cy="10" r=${interval === undefined ? 4 : 2.2} fill=${isOff ? 'var(--paper)' : 'var(--ink)'} stroke=${isOff ? 'var(--pencil)' : 'var(--ink)'} stroke-width=${interval === undefined ? 2 : 1} />`}
 	</svg>`;
+}
+
+/** Taller than the dot upon it, so that a short bar is seen as well. */
+function renderBar(low: number, high: number): SVGTemplateResult {
+	const width = Math.max(high - low, 1);
+	return svg`<rect x=${low} y="5" width=${width} height="10" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1" />`;
 }
 
 function renderBracket(low: number, high: number | undefined, lineEnd: number): SVGTemplateResult {

@@ -1,10 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
+import { type EvidenceBoard, findEvidence } from '../board/board-evidence.ts';
 import type { Plan } from '../board/board-plan.ts';
 import { type BoardRow, type Counts, noCounts } from '../board/board-rows.ts';
 import { type Cell, type Column, columns, type Lens } from '../board/board-state.ts';
 import { words } from '../messages/words.ts';
-import { renderNoEvidence, renderPlan, renderSupply } from './board-cells.ts';
+import { renderEvidence, renderPlan, renderSupply } from './board-cells.ts';
 import { boardGridStyles } from './board-grid-styles.ts';
 import { controlStyles } from './control-styles.ts';
 import { type GridPlace, moveInGrid } from './grid-keys.ts';
@@ -21,6 +22,7 @@ export class ZpBoardGrid extends LitElement {
 		rows: { attribute: false },
 		totals: { attribute: false },
 		plan: { attribute: false },
+		evidence: { attribute: false },
 		cell: { attribute: false },
 		place: { state: true },
 	};
@@ -29,6 +31,7 @@ export class ZpBoardGrid extends LitElement {
 	declare rows: readonly BoardRow[];
 	declare totals: Counts;
 	declare plan: Plan | undefined;
+	declare evidence: EvidenceBoard | undefined;
 	/** The cell whose items are shown beside the board. */
 	declare cell: Cell | undefined;
 	/** The cell that is in the tab order. */
@@ -114,7 +117,7 @@ export class ZpBoardGrid extends LitElement {
 				)}
 				<tr role="row" aria-level="1" class="totals">
 					<th role="rowheader" scope="row" tabindex=${this.tabOf('', 'head')}>${words.board.allStandards}</th>
-					${columns.map((column) => this.renderCell('', column, this.totals))}
+					${columns.map((column) => this.renderCell('', column, this.totals, false))}
 				</tr>
 			</tbody>
 		</table>`;
@@ -135,19 +138,24 @@ export class ZpBoardGrid extends LitElement {
 					${standard ? html`<span class="statement">${standard.statement}</span>` : nothing}
 				</span>
 			</th>
-			${isHeading ? nothing : columns.map((column) => this.renderCell(key, column, counts))}
+			${isHeading ? nothing : columns.map((column) => this.renderCell(key, column, counts, hasRowsBelow))}
 		</tr>`;
 	}
 
-	private renderCell(key: string, column: Column, counts: Counts): TemplateResult {
+	private renderCell(key: string, column: Column, counts: Counts, hasRowsBelow: boolean): TemplateResult {
 		const isChosen = this.cell?.code === key && this.cell.column === column;
 		return html`<td
 			role="gridcell" tabindex=${this.tabOf(key, column)} aria-selected=${String(isChosen)}
 			class=${column === 'total' ? 'total' : ''} @click=${() => this.choose(key, column)}
-		><span class="content">${this.renderContent(key, column, counts)}</span></td>`;
+		><span class="content">${this.renderContent(key, column, counts, hasRowsBelow)}</span></td>`;
 	}
 
-	private renderContent(key: string, column: Column, counts: Counts): TemplateResult | typeof nothing {
+	private renderContent(
+		key: string,
+		column: Column,
+		counts: Counts,
+		hasRowsBelow: boolean,
+	): TemplateResult | typeof nothing {
 		const isTotal = key === '' || column === 'total';
 		switch (this.lens) {
 			case 'supply':
@@ -157,7 +165,7 @@ export class ZpBoardGrid extends LitElement {
 				return renderPlan(cell, (isTotal ? this.plan?.mostInTotal : this.plan?.most) ?? 4);
 			}
 			case 'evidence':
-				return renderNoEvidence();
+				return renderEvidence(findEvidence(this.evidence, key, column), hasRowsBelow);
 		}
 	}
 

@@ -1,5 +1,5 @@
-import { css, html, LitElement, type TemplateResult } from 'lit';
-import type { BlueprintEntry, FormSummary, FrameworkList } from '../../item-bank/types.ts';
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { BlueprintEntry, FormSummary, FrameworkList, SittingEntry } from '../../item-bank/types.ts';
 import { type BoardFilter, type BoardState, doks, kinds, pointValues, statuses } from '../board/board-state.ts';
 import { words } from '../messages/words.ts';
 import { controlStyles } from './control-styles.ts';
@@ -14,11 +14,13 @@ export class ZpBoardMargin extends LitElement {
 		frameworks: { attribute: false },
 		blueprints: { attribute: false },
 		forms: { attribute: false },
+		sittings: { attribute: false },
 	};
 	declare state: BoardState;
 	declare frameworks: FrameworkList;
 	declare blueprints: readonly BlueprintEntry[];
 	declare forms: readonly FormSummary[];
+	declare sittings: readonly SittingEntry[];
 
 	static override styles = [
 		controlStyles,
@@ -86,6 +88,7 @@ export class ZpBoardMargin extends LitElement {
 				</label>
 				<p class="soft">${words.board.planNote}</p>
 			</section>
+			${this.renderSittings()}
 			<section>
 				<strong>${words.board.filters}</strong>
 				${this.renderChecks('status', words.board.status, statuses, (value) => words.statuses[value])}
@@ -102,6 +105,20 @@ export class ZpBoardMargin extends LitElement {
 				${marked === 0 ? '' : html`<div><button @click=${() => this.change({ filter: { kind: [], dok: [], status: [], points: [] } })}>${words.board.clear}</button></div>`}
 			</section>
 		`;
+	}
+
+	private renderSittings(): TemplateResult | typeof nothing {
+		if (this.sittings.length === 0) return nothing;
+		const titleOf = (form: string): string => this.forms.find(({ id }) => id === form)?.title ?? form;
+		return html`<section>
+			<label class="field">${words.board.sitting}
+				<select @change=${(event: Event) => this.change({ sitting: chosenIn(event) || undefined })}>
+					<option value="">${words.board.allSittings}</option>
+					${this.sittings.map(({ id, sitting }) => html`<option value=${id} ?selected=${id === this.state.sitting}>${words.board.sittingName(titleOf(sitting.form), sitting.group, sitting.date)}</option>`)}
+				</select>
+			</label>
+			<p class="soft">${words.board.sittingNote}</p>
+		</section>`;
 	}
 
 	private renderChecks<Name extends keyof BoardFilter>(

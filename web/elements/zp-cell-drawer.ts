@@ -1,5 +1,13 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { FormDetails, ItemEntry, ItemPage, ItemQuery, Supply } from '../../item-bank/types.ts';
+import type {
+	EvidenceEntry,
+	FormDetails,
+	ItemEntry,
+	ItemPage,
+	ItemQuery,
+	ModelType,
+	Supply,
+} from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
 import { ApiError } from '../api-client.ts';
 import { formItemsIn, type PlanCell } from '../board/board-plan.ts';
@@ -8,10 +16,12 @@ import { addToForm } from '../board/form-change.ts';
 import { callApi } from '../call-api.ts';
 import { printItemName } from '../forms/item-name.ts';
 import { words } from '../messages/words.ts';
+import { evidenceMarks } from './board-cells.ts';
 import { cellDrawerStyles } from './cell-drawer-styles.ts';
 import { controlStyles } from './control-styles.ts';
 import { describeItem, itemLineStyles, renderFirstWords } from './item-line.ts';
 import './zp-line.ts';
+import './zp-make-panel.ts';
 import './zp-wait.ts';
 
 /** What stands behind a cell of the board, and what one can do there. Fires drawer-closed. */
@@ -24,6 +34,8 @@ export class ZpCellDrawer extends LitElement {
 		lens: { type: String },
 		form: { attribute: false },
 		plan: { attribute: false },
+		evidence: { attribute: false },
+		sitting: { type: String },
 		found: { state: true },
 		items: { state: true },
 		failure: { state: true },
@@ -38,6 +50,9 @@ export class ZpCellDrawer extends LitElement {
 	declare lens: Lens;
 	declare form: FormDetails | undefined;
 	declare plan: PlanCell | undefined;
+	declare evidence: EvidenceEntry | undefined;
+	/** Whose responses the evidence is; all sittings where undefined. */
+	declare sitting: string | undefined;
 	/** The page read last. */
 	declare private found: ItemPage | undefined;
 	declare private items: readonly ItemEntry[];
@@ -73,9 +88,7 @@ export class ZpCellDrawer extends LitElement {
 		const asked = JSON.stringify(this.query());
 		if (asked === this.asked) return;
 		this.asked = asked;
-		this.items = [];
-		this.found = undefined;
-		void this.read();
+		this.readAnew();
 	}
 
 	protected override updated(): void {
@@ -105,6 +118,12 @@ export class ZpCellDrawer extends LitElement {
 			...(column === 'total' ? {} : { model: [column] }),
 			...(code === '' ? {} : { framework, edition, code, below: true }),
 		};
+	}
+
+	private readAnew(): void {
+		this.found = undefined;
+		this.items = [];
+		void this.read();
 	}
 
 	/** Reads the first page, or the next one. */
@@ -159,14 +178,20 @@ export class ZpCellDrawer extends LitElement {
 				<button @click=${() => this.close()}>${words.drawer.close}</button>
 			</div>
 			${standard ? html`<p class="statement">${standard.statement} <span class="soft">${words.drawer.source}</span></p>` : nothing}
-			${this.renderPlan()}
+			${this.renderPlan()} ${this.renderEvidence()}
 			<div class="ways">
 				<a class="button primary" href=${printAddress('items', place, 'new')}>${words.drawer.write}</a>
 				<a class="button" href=${printAddress('find', { ...this.query(), below: code === '' ? undefined : 'true' })}>${words.drawer.find}</a>
 			</div>
 			<div role="alert">${this.failure === undefined ? nothing : html`<p class="failure">${this.failure}</p>`}</div>
-			${this.renderForm()} ${this.renderBank()}
+			${this.renderMaking(model)} ${this.renderForm()} ${this.renderBank()}
 		</dialog>`;
+	}
+
+	private renderMaking(model: ModelType | undefined): TemplateResult | typeof nothing {
+		if (model === undefined || this.cell.code === '') return nothing;
+		const { framework, edition } = this.supply;
+		return html`<zp-make-panel model=${model} framework=${framework} edition=${edition} .codes=${this.codes ?? [this.cell.code]} @items-kept=${() => this.readAnew()}></zp-make-panel>`;
 	}
 
 	private renderPlan(): TemplateResult | typeof nothing {
@@ -186,6 +211,20 @@ export class ZpCellDrawer extends LitElement {
 			${wanted === undefined ? words.board.noPlan : words.board.wanted(wanted.min, wanted.max)}${delivered === undefined ? '' : `, ${words.board.delivers(delivered)}`}
 			${off === 0 ? nothing : html`<span class="short">${words.board.off(off)}</span>`}
 		</p>`;
+	}
+
+	private renderEvidence(): TemplateResult | typeof nothing {
+		if (this.lens !== 'evidence') return nothing;
+		const { evidence } = this;
+		const { framework, edition } = this.supply;
+		const report = new URLSearchParams({ framework, edition, ...(this.sitting ? { sitting: this.sitting } : {}) });
+		const marks = evidence && evidenceMarks(evidence);
+		if (!evidence || !marks) {
+			return html`<p>${evidence?.hidden === undefined ? words.board.noResponses : words.board.hidden[evidence.hidden]}.</p>`;
+		}
+		return html`<p><zp-line .marks=${marks} label=${words.drawer.evidence} count=${evidence.responses ?? 0}></zp-line></p>
+			<p>${words.board.evidence(evidence)}.</p>
+			<p><a href="/api/reports/coverage/pdf?${report}" download>${words.drawer.report}</a></p>`;
 	}
 
 	private renderForm(): TemplateResult | typeof nothing {

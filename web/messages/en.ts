@@ -1,3 +1,4 @@
+import type { EvidenceEntry } from '../../item-bank/types.ts';
 import type { LineMarks } from '../elements/marks.ts';
 
 const figures = new Intl.NumberFormat('en');
@@ -9,6 +10,10 @@ function figure(value: number): string {
 
 function many(count: number, one: string, more: string): string {
 	return `${figure(count)} ${count === 1 ? one : more}`;
+}
+
+function percent(share: number): string {
+	return `${Math.round(share * 100)} %`;
 }
 
 function range(min: number | undefined, max: number | undefined): string {
@@ -90,7 +95,7 @@ export const en = {
 		lensSays: {
 			supply: 'Items in the bank, in tallies of five.',
 			plan: 'A bracket for what the blueprint asks, a dot for what the form delivers.',
-			evidence: 'What students did, with the number of responses and how sure that is.',
+			evidence: 'The share of points as a dot, its 95 % interval as a bar, and the number of responses.',
 		},
 		shown: 'What is shown',
 		framework: 'Seen through',
@@ -135,6 +140,12 @@ export const en = {
 			'The first mark to make: write an item, or make some from a family. Choose a cell below to start where it is needed.',
 		noStandards: 'This framework has no standards in the bank.',
 		csv: {
+			share: 'share of points',
+			low: 'interval from',
+			high: 'interval to',
+			responses: 'responses',
+			students: 'students',
+			hidden: 'hidden',
 			code: 'standard',
 			statement: 'statement (paraphrased)',
 			least: 'least',
@@ -148,8 +159,54 @@ export const en = {
 		offFigure: (count: number): string => (count > 0 ? `+${figure(count)}` : figure(count)),
 		noPlan: 'not in the plan',
 		noResponses: 'no responses',
+		seeBelow: 'see the rows below',
+		hiddenShort: 'hidden',
+		hidden: {
+			small: 'hidden: fewer than 10 students',
+			protects: 'hidden, because a group of fewer than 10 students could be computed from it',
+		},
+		evidence: ({
+			share = 0,
+			low,
+			high,
+			earned = 0,
+			possible = 0,
+			responses = 0,
+			students = 0,
+		}: EvidenceEntry): string =>
+			[
+				`${percent(share)}, ${figure(earned)} of ${many(possible, 'point', 'points')}`,
+				low === undefined || high === undefined ? '' : `95 % interval ${percent(low)} to ${percent(high)}`,
+				`${many(responses, 'response', 'responses')} of ${many(students, 'student', 'students')}`,
+			]
+				.filter((part) => part !== '')
+				.join('; '),
+		sitting: 'Sittings',
+		allSittings: 'all',
+		sittingName: (form: string, group: string, date: string): string => `${date}, ${group}: ${form}`,
+		sittingNote: 'Shown under Evidence.',
+		evidenceFound: (students: number, sittings: number): string =>
+			`${many(students, 'student', 'students')} in ${many(sittings, 'sitting', 'sittings')}.`,
+		simulated: 'Simulated: these responses come from no child.',
+		weighty: 'No weighty decision about a child rests on one score.',
+		evidenceElsewhere: 'There are responses, but to no item with a standard in this framework.',
 		keys: 'Arrow keys move, Enter opens a cell, left and right fold a standard.',
 		printed: (day: string): string => `Printed ${day}`,
+	},
+	make: {
+		title: 'Make some from a family',
+		none: 'No family makes items for this cell yet.',
+		family: 'Family',
+		count: 'How many',
+		countWrong: (most: number): string => `Expected a whole number from 1 to ${most}.`,
+		seed: 'Seed',
+		show: 'Show them',
+		standard: (code: string): string => `For ${code}; the same seed makes the same items.`,
+		there: 'in the bank already',
+		keep: (count: number): string => `Keep ${many(count, 'item', 'items')} as drafts`,
+		kept: (count: number): string =>
+			`${many(count, 'draft is', 'drafts are')} in the bank. Mark “draft” to see them on the board.`,
+		keptBefore: 'These items are in the bank already; nothing was added.',
 	},
 	drawer: {
 		title: (code: string, column: keyof typeof columnNames): string =>
@@ -157,6 +214,8 @@ export const en = {
 		close: 'Close',
 		source: 'Paraphrased; the framework has the official wording.',
 		plan: 'Plan for this cell',
+		evidence: 'Evidence in this cell, in percent of points',
+		report: 'Report on coverage as PDF',
 		onForm: (title: string, count: number): string => `On ${title}: ${many(count, 'item', 'items')}`,
 		inBank: (count: number): string => `In the bank: ${many(count, 'item', 'items')}`,
 		none: 'No item here yet. The first mark to make: write one, or loosen what is marked under “Only these items”.',

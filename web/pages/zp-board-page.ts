@@ -1,13 +1,23 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { BlueprintEntry, FormDetails, FormSummary, FrameworkList, Supply } from '../../item-bank/types.ts';
-import { goTo, printAddress } from '../address.ts';
+import type {
+	BlueprintEntry,
+	Evidence,
+	FormDetails,
+	FormSummary,
+	FrameworkList,
+	SittingEntry,
+	Supply,
+} from '../../item-bank/types.ts';
+import { goTo } from '../address.ts';
 import { ApiError, bankChangedEvent, bankFoundEvent } from '../api-client.ts';
 import { writeBoardCsv } from '../board/board-csv.ts';
+import { type EvidenceBoard, findEvidence, placeEvidence } from '../board/board-evidence.ts';
 import { type Plan, planBoard } from '../board/board-plan.ts';
 import { type BoardRow, buildRows, totalCounts } from '../board/board-rows.ts';
 import { type BoardState, type Cell, type Lens, parseBoardState, printBoardState } from '../board/board-state.ts';
 import { keepFramework, recallFramework } from '../board/last-framework.ts';
 import { callApi } from '../call-api.ts';
+import { renderBoardNote } from '../elements/board-notes.ts';
 import { controlStyles } from '../elements/control-styles.ts';
 import '../elements/zp-board-grid.ts';
 import type { ZpBoardGrid } from '../elements/zp-board-grid.ts';
@@ -28,6 +38,8 @@ export class ZpBoardPage extends LitElement {
 		blueprints: { state: true },
 		forms: { state: true },
 		form: { state: true },
+		sittings: { state: true },
+		evidence: { state: true },
 		failure: { state: true },
 		isWide: { state: true },
 	};
@@ -39,15 +51,20 @@ export class ZpBoardPage extends LitElement {
 	declare private blueprints: readonly BlueprintEntry[] | undefined;
 	declare private forms: readonly FormSummary[] | undefined;
 	declare private form: FormDetails | undefined;
+	declare private sittings: readonly SittingEntry[] | undefined;
+	declare private evidence: Evidence | undefined;
 	declare private failure: string | undefined;
 	declare private isWide: boolean;
 	private state: BoardState = parseBoardState(new URLSearchParams());
 	private rows: readonly BoardRow[] = [];
 	private plan: Plan | undefined;
+	private placed: EvidenceBoard | undefined;
 	/** The cell the drawer showed last. */
 	private opened: Cell | undefined;
 	/** What the supply at hand was asked for. */
 	private asked = '';
+	/** What the evidence at hand was asked for. */
+	private askedEvidence = '';
 	private call: AbortController | undefined;
 	private readonly width = window.matchMedia('(min-width: 901px)');
 	private readonly fit = (): void => {
@@ -86,6 +103,7 @@ export class ZpBoardPage extends LitElement {
 		this.rows = this.supply ? buildRows(this.supply, this.state.closed) : [];
 		const blueprint = this.blueprints?.find(({ id }) => id === this.state.blueprint)?.blueprint;
 		this.plan = this.supply && planBoard(this.supply, this.rows, blueprint, this.form);
+		if (changed.has('evidence')) this.placed = this.evidence && placeEvidence(this.evidence);
 	}
 
 	/** Loads the drawer when a cell is opened, and gives the focus back to the cell when it is closed. */
@@ -102,11 +120,15 @@ export class ZpBoardPage extends LitElement {
 	/** Reads what the address asks for and is not at hand; isAnew: everything. */
 	private async load(isAnew: boolean): Promise<void> {
 		try {
-			if (isAnew) this.asked = '';
+			if (isAnew) this.asked = this.askedEvidence = '';
 			this.frameworks ??= await callApi('GET /api/standards');
-			await Promise.all([this.loadSupply(this.frameworks), this.loadForm(isAnew)]);
+			await Promise.all([this.loadSupply(this.frameworks), this.loadForm(isAnew), this.loadEvidence(this.frameworks)]);
 			if (isAnew || this.blueprints === undefined) {
-				[this.blueprints, this.forms] = await Promise.all([callApi('GET /api/blueprints'), callApi('GET /api/forms')]);
+				[this.blueprints, this.forms, this.sittings] = await Promise.all([
+					callApi('GET /api/blueprints'),
+					callApi('GET /api/forms'),
+					callApi('GET /api/sittings'),
+				]);
 			}
 			this.failure = undefined;
 		} catch (error) {
@@ -147,6 +169,28 @@ export class ZpBoardPage extends LitElement {
 		else if (isAnew || this.form?.record.id !== id) this.form = await callApi('GET /api/forms/{id}', { path: { id } });
 	}
 
+	/** Reads the shared copy, in which small groups are hidden, when the lens asks for it. */
+	private async loadEvidence(frameworks: FrameworkList): Promise<void> {
+		const { lens, sitting, framework = recallFramework(frameworks) } = this.state;
+		if (lens !== 'evidence' || !framework) return;
+		const query = {
+			framework: framework.id,
+			edition: framework.edition,
+			...(sitting === undefined ? {} : { sitting: [sitting] }),
+		};
+		const asked = JSON.stringify(query);
+		if (asked === this.askedEvidence) return;
+		this.askedEvidence = asked;
+		this.evidence = undefined;
+		try {
+			const evidence = await callApi('GET /api/evidence', { query });
+			if (this.askedEvidence === asked) this.evidence = evidence;
+		} catch (error) {
+			if (this.askedEvidence === asked) this.askedEvidence = '';
+			throw error;
+		}
+	}
+
 	private change(part: Partial<BoardState>, isNoted = true): void {
 		goTo(printBoardState({ ...this.state, ...part }), isNoted);
 	}
@@ -164,8 +208,9 @@ export class ZpBoardPage extends LitElement {
 	private save(): void {
 		if (!this.supply) return;
 		const { lens } = this.state;
-		const text = writeBoardCsv(lens, this.supply, this.rows, totalCounts(this.supply), this.plan);
-		const { framework, edition } = this.supply;
+		const { supply, rows, plan, placed: evidence } = this;
+		const text = writeBoardCsv(lens, { supply, rows, totals: totalCounts(supply), plan, evidence });
+		const { framework, edition } = supply;
 		saveFile(`${words.board.csv.file}-${framework}-${edition}-${lens}.csv`, text, 'text/csv');
 	}
 
@@ -176,6 +221,7 @@ export class ZpBoardPage extends LitElement {
 				<summary>${words.board.shown}${supply ? html`: ${supply.name}, ${supply.edition}` : nothing}</summary>
 				<zp-board-margin
 					.state=${state} .frameworks=${this.frameworks ?? []} .blueprints=${this.blueprints ?? []} .forms=${this.forms ?? []}
+					.sittings=${this.sittings ?? []}
 					@board-changed=${(event: CustomEvent<Partial<BoardState>>) => this.change(event.detail)}
 				></zp-board-margin>
 			</details>
@@ -197,11 +243,12 @@ export class ZpBoardPage extends LitElement {
 	}
 
 	private renderBoard(supply: Supply): TemplateResult {
+		const { state, unseen, frameworks, blueprints, forms, form, plan, evidence } = this;
 		return html`
-			<div class="note" aria-live="polite">${this.renderNote(supply)}</div>
+			<div class="note" aria-live="polite">${renderBoardNote({ state, supply, unseen, frameworks, blueprints, forms, form, plan, evidence })}</div>
 			<zp-board-grid
 				label=${words.board.grid(`${supply.name}, ${supply.edition}`)} lens=${this.state.lens} .rows=${this.rows}
-				.totals=${totalCounts(supply)} .plan=${this.plan} .cell=${this.state.cell}
+				.totals=${totalCounts(supply)} .plan=${this.plan} .evidence=${this.placed} .cell=${this.state.cell}
 				@cell-chosen=${(event: CustomEvent<Cell>) => this.chooseCell(event.detail)}
 				@row-folded=${(event: CustomEvent<string>) => this.fold(event.detail)}
 			></zp-board-grid>
@@ -217,41 +264,9 @@ export class ZpBoardPage extends LitElement {
 			.supply=${supply} .cell=${cell} .filter=${this.state.filter} .lens=${this.state.lens} .form=${this.form}
 			.codes=${this.rows.find(({ key }) => key === cell.code)?.codes}
 			.plan=${this.plan?.cells.get(cell.code)?.[cell.column]}
+			.evidence=${findEvidence(this.placed, cell.code, cell.column)} .sitting=${this.state.sitting}
 			@drawer-closed=${() => this.change({ cell: undefined })}
 		></zp-cell-drawer>`;
-	}
-
-	/** What a lens has to say before there is anything to see, and what it found. */
-	private renderNote(supply: Supply): TemplateResult | typeof nothing {
-		const { lens } = this.state;
-		if (lens === 'evidence') {
-			return html`<p><strong>${words.board.evidenceEmpty}.</strong> ${words.board.evidenceAdvice} <a href=${printAddress('forms')}>${words.board.evidenceStart}</a></p>`;
-		}
-		if (lens === 'supply') {
-			const hasNone = totalCounts(supply).total === 0 && this.unseen === 0 && this.forms?.length === 0;
-			return hasNone ? html`<p><strong>${words.board.bankEmpty}.</strong> ${words.board.bankEmptyAdvice}</p>` : nothing;
-		}
-		return this.renderPlanNote();
-	}
-
-	private renderPlanNote(): TemplateResult | typeof nothing {
-		const { blueprint, form } = this.state;
-		if (blueprint === undefined && form === undefined) {
-			return html`<p>${this.blueprints?.length === 0 ? words.board.planNoBlueprint : words.board.planEmpty}</p>`;
-		}
-		const plan = this.blueprints?.find(({ id }) => id === blueprint)?.blueprint;
-		if (plan && this.plan?.isElsewhere) {
-			const { framework: id, edition } = plan;
-			const name = this.frameworks?.find((each) => each.framework === id && each.edition === edition)?.name ?? id;
-			const address = printBoardState({ ...this.state, framework: { id, edition }, cell: undefined, closed: [] });
-			return html`<p>${words.board.planElsewhere(`${name}, ${edition}`)} <a href=${address}>${words.board.planThere}</a></p>`;
-		}
-		const unplaced = this.plan?.unplaced ?? 0;
-		const missed = this.plan?.missed ?? 0;
-		return html`<p>
-			${plan && this.form ? html`<span class=${missed > 0 ? 'short' : ''}>${missed > 0 ? words.board.planMissed(missed) : words.board.planMet}</span>` : nothing}
-			${unplaced > 0 ? words.board.unplaced(unplaced) : nothing}
-		</p>`;
 	}
 }
 
