@@ -1,6 +1,12 @@
 // Generated from schemas/json by `npm run types`. Edit the schemas, not this file.
 
 /**
+ * What is known of a student at one place of a form.
+ */
+export type AnswerGiven = GivenResponse | GivenPoints | GivenMark;
+export type PartResponse =
+	ChoiceResponse | GridResponse | EntryResponse | PointResponse | OrderResponse | MatchResponse | ExplanationResponse;
+/**
  * A place to answer. Every kind is columns of bubbles. A set has a field for each of its parts.
  */
 export type SheetField =
@@ -155,8 +161,6 @@ export type ItemResponse =
 	| MatchResponse
 	| ExplanationResponse
 	| SetResponse;
-export type PartResponse =
-	ChoiceResponse | GridResponse | EntryResponse | PointResponse | OrderResponse | MatchResponse | ExplanationResponse;
 /**
  * What the rules of item writing say of items that stand on one form.
  */
@@ -187,6 +191,111 @@ export interface AnswerExplanation {
 	 * The same in sentences.
 	 */
 	readonly lines: readonly string[];
+}
+/**
+ * A response, scored by the bank.
+ */
+export interface GivenResponse {
+	readonly kind: 'response';
+	readonly response: PartResponse;
+}
+/**
+ * Options marked; none is an omission. Answers choice, multiple choice and inline choice.
+ */
+export interface ChoiceResponse {
+	readonly kind: 'choice';
+	/**
+	 * @maxItems 8
+	 */
+	readonly options: readonly string[];
+}
+/**
+ * Symbols marked in each column of a signed answer grid, left to right.
+ */
+export interface GridResponse {
+	readonly kind: 'grid';
+	/**
+	 * @maxItems 8
+	 */
+	readonly columns: readonly (readonly ('-' | '+' | '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9')[])[];
+}
+/**
+ * A number typed in a field.
+ */
+export interface EntryResponse {
+	readonly kind: 'entry';
+	readonly text: string;
+}
+/**
+ * The place marked on a number line; none is an omission.
+ */
+export interface PointResponse {
+	readonly kind: 'point';
+	readonly at?: number;
+}
+/**
+ * Entries in the order given; none is an omission.
+ */
+export interface OrderResponse {
+	readonly kind: 'order';
+	/**
+	 * @maxItems 8
+	 */
+	readonly order: readonly string[];
+}
+/**
+ * Pairs of a left and a right entry.
+ */
+export interface MatchResponse {
+	readonly kind: 'match';
+	/**
+	 * @maxItems 48
+	 */
+	readonly pairs: readonly MatchPair[];
+}
+export interface MatchPair {
+	readonly left: string;
+	readonly right: string;
+}
+/**
+ * What was written, and how a scorer rated it.
+ */
+export interface ExplanationResponse {
+	readonly kind: 'explanation';
+	readonly text: string;
+	readonly rating?: number;
+}
+/**
+ * Points somebody else gave; they stay as they are when a key is corrected.
+ */
+export interface GivenPoints {
+	readonly kind: 'points';
+	readonly points: number;
+}
+/**
+ * No response: left out though seen, never come to, or marked in a way that cannot be read.
+ */
+export interface GivenMark {
+	readonly kind: 'mark';
+	readonly mark: 'omitted' | 'not-reached' | 'invalid';
+}
+/**
+ * How an answer stands and what it earned.
+ */
+export interface AnswerScore {
+	readonly state: 'correct' | 'partly' | 'incorrect' | 'omitted' | 'not-reached' | 'invalid' | 'unrated';
+	/**
+	 * Earned; 0 while unrated.
+	 */
+	readonly points: number;
+	/**
+	 * Possible.
+	 */
+	readonly maximum: number;
+	/**
+	 * Why a response is invalid.
+	 */
+	readonly reason?: string;
 }
 /**
  * Where everything stands that is read from answer sheets or from booklets with answer places: millimetres from the top left corner of the page, x to the right and y down. Every place of a bubble is its centre.
@@ -963,6 +1072,59 @@ export interface ProblemEntry {
 	 */
 	readonly path: string;
 	readonly message: string;
+}
+/**
+ * What students did in each standard and model type over any sittings: the evidence lens of the board.
+ */
+export interface Evidence {
+	readonly framework: string;
+	readonly edition: string;
+	/**
+	 * Shared: groups under 10 students are hidden, and what would give them away. Own: the class teacher's copy, with student codes, hides nothing.
+	 */
+	readonly copy: 'shared' | 'own';
+	readonly simulated: boolean;
+	readonly sittings: readonly string[];
+	/**
+	 * Different student codes with responses.
+	 */
+	readonly students: number;
+	readonly cautions: readonly string[];
+	readonly cells: readonly EvidenceEntry[];
+}
+/**
+ * A cell; without a model the total of its standard, without a standard the total of its model, without both of all.
+ */
+export interface EvidenceEntry {
+	readonly standard?: string;
+	readonly model?: 'symbols' | 'counters' | 'number-line' | 'story' | 'table';
+	/**
+	 * Too few students, or a small cell could be computed from it; then no figures are given.
+	 */
+	readonly hidden?: 'small' | 'protects';
+	/**
+	 * Different items.
+	 */
+	readonly items: number;
+	/**
+	 * Points.
+	 */
+	readonly earned?: number;
+	/**
+	 * Points.
+	 */
+	readonly possible?: number;
+	/**
+	 * Earned of possible, 0 to 1.
+	 */
+	readonly share?: number;
+	/**
+	 * Of the 95 % interval of the share; missing where none can be given.
+	 */
+	readonly low?: number;
+	readonly high?: number;
+	readonly responses?: number;
+	readonly students?: number;
 }
 /**
  * How to take a form out: as a QTI package, or as a Common Cartridge.
@@ -1961,6 +2123,123 @@ export interface PatternEntry {
 	readonly source: string;
 }
 /**
+ * A file of responses to be looked at.
+ */
+export interface PreviewOrder {
+	readonly form: string;
+	/**
+	 * The newest when left out.
+	 */
+	readonly version?: number;
+	/**
+	 * The file as base64; its beginning is enough.
+	 */
+	readonly content: string;
+	readonly mapping?: ResponseMapping;
+	readonly answerMap?: string;
+}
+/**
+ * How a file of responses is to be read. Columns not named are never kept.
+ */
+export interface ResponseMapping {
+	/**
+	 * A row a student and a column an item, or a row a response; wide when left out.
+	 */
+	readonly layout?: 'wide' | 'long';
+	/**
+	 * Found by itself when left out.
+	 */
+	readonly delimiter?: ',' | ';' | '\t' | '|';
+	/**
+	 * Found by itself when left out.
+	 */
+	readonly encoding?: 'utf-8' | 'windows-1252' | 'utf-16le' | 'utf-16be';
+	/**
+	 * Rows before the first student; the last of them holds the headings. 1 when left out.
+	 */
+	readonly headingRows?: number;
+	/**
+	 * Column of the student code, or of the name a file of codes translates.
+	 */
+	readonly student: string | number;
+	/**
+	 * Column of the class group, for files of several classes: its id or name.
+	 */
+	readonly group?: string | number;
+	/**
+	 * Codes that are not in the group; refused when left out.
+	 */
+	readonly newStudents?: 'refuse' | 'keep';
+	/**
+	 * Wide files: which column is which place. When left out, columns headed by a position (7, Q7, 7.2), an item id or an identifier of the answer map are taken.
+	 *
+	 * @minItems 1
+	 * @maxItems 1000
+	 */
+	readonly items?: readonly MappedItem[];
+	/**
+	 * Long files: column of the place.
+	 */
+	readonly place?: string | number;
+	/**
+	 * Long files: column of the response.
+	 */
+	readonly answer?: string | number;
+	/**
+	 * Responses, points, shares of the points from 0 to 1, or ratings of explanations; responses when left out.
+	 */
+	readonly holds?: 'responses' | 'points' | 'shares' | 'ratings';
+	/**
+	 * What an empty cell means; omitted when left out.
+	 */
+	readonly blanks?: 'omitted' | 'not-reached';
+	/**
+	 * What empty cells after the last response of a student mean; as other blanks when left out. Wide files only.
+	 */
+	readonly blanksAtEnd?: 'omitted' | 'not-reached';
+	/**
+	 * A student without any response was absent and is left out, or sat the form; absent when left out. Wide files only.
+	 */
+	readonly blankRows?: 'absent' | 'taken';
+	readonly codes?: MappedCodes;
+	/**
+	 * Numbers in answers to options and orders: places from 1 as shown, or the values shown; places when left out.
+	 */
+	readonly numbers?: 'places' | 'values';
+	/**
+	 * A student or response that comes twice: refuse all, or take the first or last row; refuse when left out.
+	 */
+	readonly repeats?: 'refuse' | 'first' | 'last';
+}
+export interface MappedItem {
+	readonly column: string | number;
+	/**
+	 * Position such as 7 or 7.2, item id, or identifier of the answer map.
+	 */
+	readonly place: string;
+	/**
+	 * Instead of what the whole file holds.
+	 */
+	readonly holds?: 'responses' | 'points' | 'shares' | 'ratings';
+}
+/**
+ * Texts that stand for no response, compared without regard to case.
+ */
+export interface MappedCodes {
+	/**
+	 * @maxItems 20
+	 */
+	readonly omitted?: readonly string[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly notReached?: readonly string[];
+	/**
+	 * @maxItems 20
+	 */
+	readonly invalid?: readonly string[];
+}
+/**
  * How to print a form: booklet, answer sheets with their geometry, key with worked steps, administration sheet, work pages.
  */
 export interface PrintOrder {
@@ -1997,70 +2276,303 @@ export interface PrintOrder {
 	readonly students?: readonly string[];
 }
 /**
- * Options marked; none is an omission. Answers choice, multiple choice and inline choice.
+ * Delete for good; the confirmation repeats the id or code.
  */
-export interface ChoiceResponse {
-	readonly kind: 'choice';
+export interface PurgeOrder {
+	readonly confirm: string;
 	/**
-	 * @maxItems 8
+	 * Files of backups the bank does not know of.
+	 *
+	 * @maxItems 50
 	 */
-	readonly options: readonly string[];
+	readonly backups?: readonly string[];
 }
 /**
- * Symbols marked in each column of a signed answer grid, left to right.
+ * What was deleted, and where.
  */
-export interface GridResponse {
-	readonly kind: 'grid';
+export interface PurgeReport {
+	readonly sittings: number;
+	readonly students: number;
+	readonly answers: number;
+	readonly places: readonly PurgedPlace[];
+}
+export interface PurgedPlace {
+	readonly file: string;
 	/**
-	 * @maxItems 8
+	 * Purged; held nothing of it; no longer there; could not be opened, see why.
 	 */
-	readonly columns: readonly (readonly ('-' | '+' | '0' | '1' | '2' | '3' | '4' | '5' | '6' | '7' | '8' | '9')[])[];
+	readonly found: 'purged' | 'nothing' | 'missing' | 'refused';
+	readonly why?: string;
 }
 /**
- * A number typed in a field.
+ * How far two readers agree, place by place.
  */
-export interface EntryResponse {
-	readonly kind: 'entry';
-	readonly text: string;
+export interface RatingAgreement {
+	readonly sitting: string;
+	readonly places: readonly PlaceAgreement[];
 }
-/**
- * The place marked on a number line; none is an omission.
- */
-export interface PointResponse {
-	readonly kind: 'point';
-	readonly at?: number;
-}
-/**
- * Entries in the order given; none is an omission.
- */
-export interface OrderResponse {
-	readonly kind: 'order';
+export interface PlaceAgreement {
 	/**
-	 * @maxItems 8
+	 * Place on the form, 1 for the first item.
 	 */
-	readonly order: readonly string[];
-}
-/**
- * Pairs of a left and a right entry.
- */
-export interface MatchResponse {
-	readonly kind: 'match';
+	readonly position: number;
 	/**
-	 * @maxItems 48
+	 * Part of a set, 1 for the first.
 	 */
-	readonly pairs: readonly MatchPair[];
-}
-export interface MatchPair {
-	readonly left: string;
-	readonly right: string;
+	readonly part?: number;
+	readonly label: string;
+	readonly item: string;
+	/**
+	 * Without a first rating.
+	 */
+	readonly waiting: number;
+	readonly first: number;
+	/**
+	 * Rated by both.
+	 */
+	readonly both: number;
+	/**
+	 * Rows: points of the first reader from 0; columns: points of the second.
+	 */
+	readonly table: readonly (readonly number[])[];
+	/**
+	 * Share of the same points.
+	 */
+	readonly exact?: number;
+	/**
+	 * Cohen 1960; missing where it is not defined.
+	 */
+	readonly kappa?: number;
+	/**
+	 * Cohen 1968 with squared differences; missing where it is not defined.
+	 */
+	readonly weightedKappa?: number;
+	readonly caution?: string;
 }
 /**
- * What was written, and how a scorer rated it.
+ * Points a reader gives explanations by the rubric.
  */
-export interface ExplanationResponse {
-	readonly kind: 'explanation';
-	readonly text: string;
-	readonly rating?: number;
+export interface RatingOrder {
+	/**
+	 * Two readers rate without seeing each other; what they agree on after talking counts. Without it the first reader's points count.
+	 */
+	readonly reader: 'first' | 'second' | 'agreed';
+	/**
+	 * @minItems 1
+	 * @maxItems 1000
+	 */
+	readonly ratings: readonly RatingEntry[];
+}
+export interface RatingEntry {
+	readonly code: string;
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	readonly points: number;
+}
+/**
+ * A file of responses to be read into sittings of a form version on a day.
+ */
+export interface ReadingOrder {
+	readonly form: string;
+	/**
+	 * The newest when left out.
+	 */
+	readonly version?: number;
+	/**
+	 * Not needed where the mapping names a column of groups.
+	 */
+	readonly group?: string;
+	readonly date: string;
+	readonly mode: 'paper' | 'platform' | 'hand';
+	/**
+	 * The file as base64, at most 32 MB.
+	 */
+	readonly content: string;
+	readonly mapping: ResponseMapping;
+	/**
+	 * Text of the answer map written beside the export, for results of a platform.
+	 */
+	readonly answerMap?: string;
+	/**
+	 * What the file calls a student, and the student code; used while reading and never kept.
+	 *
+	 * @maxItems 20000
+	 */
+	readonly codes?: readonly (readonly string[])[];
+	/**
+	 * What may be there already: nothing; other students and places, which stay; or responses that are replaced. Nothing when left out.
+	 */
+	readonly onto?: 'nothing' | 'add' | 'replace';
+	/**
+	 * Only say what would be done.
+	 */
+	readonly dryRun?: boolean;
+}
+/**
+ * The first rows of a file as they would be read, and a mapping to begin with. Nothing of columns that are not taken is shown but the heading.
+ */
+export interface ReadingPreview {
+	readonly encoding: string;
+	readonly delimiter: string;
+	readonly columns: readonly TakenColumn[];
+	readonly mapping: ResponseMapping;
+	readonly problems: ProblemList;
+	readonly rows: readonly PreviewRow[];
+}
+/**
+ * What a column of a file is taken for.
+ */
+export interface TakenColumn {
+	readonly number: number;
+	readonly heading: string;
+	readonly as: 'student' | 'group' | 'place' | 'answer' | 'item' | 'discarded';
+	/**
+	 * Label of the place.
+	 */
+	readonly place?: string;
+}
+export interface PreviewRow {
+	readonly line: number;
+	readonly student: string;
+	readonly answers: readonly PreviewAnswer[];
+}
+export interface PreviewAnswer {
+	readonly place: string;
+	readonly raw: string;
+	/**
+	 * State of the answer, or what speaks against it.
+	 */
+	readonly reads: string;
+}
+/**
+ * What was read from a file of responses, or would be.
+ */
+export interface ReadingReport {
+	readonly dryRun: boolean;
+	readonly encoding: string;
+	readonly delimiter: string;
+	readonly columns: readonly TakenColumn[];
+	/**
+	 * Rows below the headings that hold anything.
+	 */
+	readonly rows: number;
+	/**
+	 * Taken.
+	 */
+	readonly students: number;
+	/**
+	 * Taken.
+	 */
+	readonly answers: number;
+	/**
+	 * Codes of students without any response, left out.
+	 */
+	readonly absent: readonly string[];
+	/**
+	 * Rows that were in the bank already, exactly like this.
+	 */
+	readonly unchanged: number;
+	readonly rejected: readonly RejectedRow[];
+	/**
+	 * Taken answers by state.
+	 */
+	readonly states: {
+		[k: string]: number;
+	};
+	readonly notes: readonly string[];
+	readonly sittings: readonly SittingRead[];
+}
+/**
+ * A row that was not taken.
+ */
+export interface RejectedRow {
+	/**
+	 * Line of the file, 1 for the first.
+	 */
+	readonly line: number;
+	readonly code: string;
+	readonly message: string;
+}
+export interface SittingRead {
+	/**
+	 * Missing in a dry run of a new sitting.
+	 */
+	readonly id?: string;
+	readonly group: string;
+	readonly students: number;
+	readonly answers: number;
+}
+/**
+ * What sittings show, as sections of sentences and tables, with the cautions that belong to it.
+ */
+export interface Report {
+	readonly kind: 'coverage' | 'class' | 'items' | 'form' | 'patterns' | 'groups' | 'pack';
+	readonly title: string;
+	/**
+	 * Shared: groups under 10 students are hidden, and what would give them away. Own: the class teacher's copy, with student codes, hides nothing.
+	 */
+	readonly copy: 'shared' | 'own';
+	/**
+	 * Whether any of the responses come from a simulation.
+	 */
+	readonly simulated: boolean;
+	readonly sittings: readonly string[];
+	readonly cautions: readonly string[];
+	readonly sections: readonly ReportSection[];
+}
+export interface ReportSection {
+	readonly title: string;
+	readonly notes: readonly string[];
+	readonly table?: ReportTable;
+}
+export interface ReportTable {
+	readonly headings: readonly string[];
+	readonly rows: readonly (readonly (string | number | null)[])[];
+}
+/**
+ * Score a sitting anew by the keys of another version of its form.
+ */
+export interface RescoringOrder {
+	/**
+	 * Of the form: the same places, items in other versions.
+	 */
+	readonly version: number;
+	/**
+	 * Such as: the key of item 7 was corrected.
+	 */
+	readonly why: string;
+}
+/**
+ * What a new scoring changed; the earlier ones are kept.
+ */
+export interface RescoringReport {
+	readonly sitting: string;
+	readonly scoring: number;
+	readonly scoredAs: number;
+	readonly changed: readonly ChangedScore[];
+	/**
+	 * Answers that came as points and stay as they are.
+	 */
+	readonly kept: number;
+}
+export interface ChangedScore {
+	readonly code: string;
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	readonly before: AnswerScore;
+	readonly after: AnswerScore;
 }
 /**
  * One response for each part of a set, in order.
@@ -2071,6 +2583,187 @@ export interface SetResponse {
 	 * @maxItems 6
 	 */
 	readonly parts: readonly PartResponse[];
+}
+/**
+ * All responses of a sitting with their newest scores: a class grid.
+ */
+export interface SittingAnswers {
+	readonly entry: SittingEntry;
+	/**
+	 * What is answered, in form order.
+	 */
+	readonly places: readonly SittingPlace[];
+	/**
+	 * Every code of the group and every code with responses.
+	 */
+	readonly students: readonly StudentAnswers[];
+}
+/**
+ * A sitting with how much of it is in the bank.
+ */
+export interface SittingEntry {
+	readonly id: string;
+	readonly sitting: Sitting;
+	/**
+	 * Students with responses.
+	 */
+	readonly students: number;
+	/**
+	 * Places of the form with a response, over all students.
+	 */
+	readonly answers: number;
+	/**
+	 * Responses that wait for a scorer.
+	 */
+	readonly unrated: number;
+	/**
+	 * Number of the newest scoring; 1 is the first.
+	 */
+	readonly scoring: number;
+	/**
+	 * Version of the form whose keys the newest scoring follows.
+	 */
+	readonly scoredAs: number;
+}
+/**
+ * That a class group sat a version of a form on a day.
+ */
+export interface Sitting {
+	readonly form: string;
+	/**
+	 * Of the form.
+	 */
+	readonly version: number;
+	readonly group: string;
+	/**
+	 * ISO 8601 calendar date.
+	 */
+	readonly date: string;
+	/**
+	 * Where responses come from: answer sheets, a learning platform, or entry by hand.
+	 */
+	readonly mode: 'paper' | 'platform' | 'hand';
+	/**
+	 * Responses come from a simulation and from no child.
+	 */
+	readonly simulated?: true;
+	/**
+	 * Day after which the department wants the sitting purged; reminds, deletes nothing by itself.
+	 */
+	readonly keepUntil?: string;
+}
+export interface SittingPlace {
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	/**
+	 * Such as 7, or 7.2 for the second part of a set.
+	 */
+	readonly label: string;
+	readonly item: string;
+	readonly version: number;
+	readonly name: string;
+	readonly kind: string;
+	readonly points: number;
+}
+export interface StudentAnswers {
+	readonly code: string;
+	readonly answers: readonly StudentAnswer[];
+}
+export interface StudentAnswer {
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	/**
+	 * As it came in.
+	 */
+	readonly raw: string;
+	readonly given: AnswerGiven;
+	readonly score: AnswerScore;
+}
+/**
+ * A new sitting; without an id the bank chooses one.
+ */
+export interface SittingCreation {
+	readonly id?: string;
+	readonly sitting: Sitting;
+}
+/**
+ * Responses of one student entered by hand; places not named stay as they are.
+ */
+export interface StudentEntry {
+	/**
+	 * @minItems 1
+	 * @maxItems 1000
+	 */
+	readonly answers: readonly AnswerEntry[];
+}
+export interface AnswerEntry {
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	/**
+	 * As it would stand in a file, such as B, -50 or 4,2,1; blank for omitted.
+	 */
+	readonly text?: string;
+	readonly given?: AnswerGiven;
+}
+/**
+ * Everything the bank holds about one student code.
+ */
+export interface StudentRecord {
+	readonly code: string;
+	readonly groups: readonly StudentGroup[];
+	readonly sittings: readonly StudentSitting[];
+}
+export interface StudentGroup {
+	readonly id: string;
+	readonly name: string;
+}
+export interface StudentSitting {
+	readonly id: string;
+	readonly sitting: Sitting;
+	readonly answers: readonly RecordedAnswer[];
+}
+export interface RecordedAnswer {
+	/**
+	 * Place on the form, 1 for the first item.
+	 */
+	readonly position: number;
+	/**
+	 * Part of a set, 1 for the first.
+	 */
+	readonly part?: number;
+	readonly raw: string;
+	readonly given: AnswerGiven;
+	readonly scores: readonly RecordedScore[];
+	readonly ratings: readonly RecordedRating[];
+}
+export interface RecordedScore {
+	readonly scoring: number;
+	readonly scoredAs: number;
+	readonly at: string;
+	readonly score: AnswerScore;
+}
+export interface RecordedRating {
+	readonly reader: 'first' | 'second' | 'agreed';
+	readonly points: number;
+	readonly at: string;
 }
 /**
  * Which items supply counts. Values of one field are alternatives; different fields have to hold together.

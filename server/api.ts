@@ -8,6 +8,7 @@ import type {
 	BuildOrder,
 	BuildResult,
 	CarryingTable,
+	Evidence,
 	ExportOrder,
 	FamilyList,
 	Figure,
@@ -34,9 +35,25 @@ import type {
 	MadeItems,
 	MakeOrder,
 	PatternList,
+	PreviewOrder,
 	PrintOrder,
 	ProblemList,
+	PurgeOrder,
+	PurgeReport,
+	RatingAgreement,
+	RatingOrder,
+	ReadingOrder,
+	ReadingPreview,
+	ReadingReport,
+	Report,
+	RescoringOrder,
+	RescoringReport,
 	ReviewList,
+	SittingAnswers,
+	SittingCreation,
+	SittingEntry,
+	StudentEntry,
+	StudentRecord,
 	Supply,
 	SupplyQuery,
 	SwapOffers,
@@ -51,6 +68,18 @@ export type { ErrorReport } from '../item-bank/types.ts';
 /** Asks for one version; the newest when left out. */
 export interface VersionQuery {
 	readonly version?: number;
+}
+
+/** Which sittings a report is on, for whom, and whose standards are its rows. */
+export interface ReportQuery {
+	/** All when left out. */
+	readonly sitting?: readonly string[];
+	/** Shared when left out: groups under 10 students are hidden. */
+	readonly copy?: 'shared' | 'own';
+	/** teks-math when left out. */
+	readonly framework?: string;
+	/** 2012 when left out. */
+	readonly edition?: string;
 }
 
 /** Which package an answer map belongs to: a QTI package when "as" is left out. */
@@ -122,6 +151,28 @@ export interface Api {
 	readonly 'GET /api/groups': { readonly answer: readonly GroupEntry[] };
 	readonly 'POST /api/groups': { readonly body: GroupCreation; readonly answer: GroupEntry };
 	readonly 'GET /api/groups/{id}': { readonly answer: GroupEntry };
+	readonly 'GET /api/sittings': { readonly answer: readonly SittingEntry[] };
+	readonly 'POST /api/sittings': { readonly body: SittingCreation; readonly answer: SittingEntry };
+	readonly 'GET /api/sittings/{id}': { readonly answer: SittingEntry };
+	readonly 'GET /api/sittings/{id}/answers': { readonly answer: SittingAnswers };
+	readonly 'PUT /api/sittings/{id}/students/{code}': { readonly body: StudentEntry; readonly answer: SittingAnswers };
+	readonly 'POST /api/sittings/{id}/rescore': { readonly body: RescoringOrder; readonly answer: RescoringReport };
+	readonly 'GET /api/sittings/{id}/ratings': { readonly answer: RatingAgreement };
+	readonly 'POST /api/sittings/{id}/ratings': { readonly body: RatingOrder; readonly answer: RatingAgreement };
+	readonly 'POST /api/sittings/{id}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
+	readonly 'GET /api/students/{code}': { readonly answer: StudentRecord };
+	readonly 'POST /api/students/{code}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
+	readonly 'POST /api/responses/read': { readonly body: ReadingOrder; readonly answer: ReadingReport };
+	readonly 'POST /api/responses/preview': { readonly body: PreviewOrder; readonly answer: ReadingPreview };
+	readonly 'GET /api/evidence': { readonly query: ReportQuery; readonly answer: Evidence };
+	readonly 'GET /api/reports/{kind}': { readonly query: ReportQuery; readonly answer: Report };
+	/** text/csv. */
+	readonly 'GET /api/reports/{kind}/csv': { readonly query: ReportQuery; readonly answer: string };
+	/** application/pdf. */
+	readonly 'GET /api/reports/{kind}/pdf': {
+		readonly query: ReportQuery & { readonly paper?: 'letter' | 'a4' };
+		readonly answer: ArrayBuffer;
+	};
 	readonly 'POST /api/figures/drawing': { readonly body: Figure; readonly answer: FigureDrawing };
 	readonly 'GET /api/grid-profiles': { readonly answer: readonly GridProfile[] };
 	/** OpenAPI 3.1. */

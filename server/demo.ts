@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type ItemOrder, makeItems } from '../item-bank/families/make-items.ts';
 import { invariant } from '../item-bank/invariant.ts';
+import { type DemoSitting, fillDemoSittings } from './demo-sittings.ts';
 import { idOf } from './making.ts';
 import { projectRoot } from './project-root.ts';
 import type { NewBlueprint } from './store/blueprint-store.ts';
@@ -16,6 +17,8 @@ export interface DemoReport {
 	readonly forms: number;
 	readonly groups: number;
 	readonly blueprints: number;
+	/** Of made-up students. */
+	readonly sittings: number;
 }
 
 /** The demo department is already in the bank. */
@@ -40,6 +43,7 @@ export interface Demo {
 	readonly forms: readonly NewForm[];
 	readonly groups: readonly NewGroup[];
 	readonly blueprints: readonly NewBlueprint[];
+	readonly sittings: readonly DemoSitting[];
 }
 
 /** Reads the demo department; forms name items at version 1. */
@@ -54,6 +58,7 @@ export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): 
 		forms: read('forms.json') as readonly NewForm[],
 		groups: read('groups.json') as readonly NewGroup[],
 		blueprints: read('blueprints.json') as readonly NewBlueprint[],
+		sittings: read('sittings.json') as readonly DemoSitting[],
 	};
 }
 
@@ -67,7 +72,7 @@ function makeDemoItems(orders: readonly ItemOrder[]): readonly NewItem[] {
 }
 
 /**
- * Brings the demo department into a bank: items approved, forms, groups, blueprints. All is checked as anything else that comes in. What
+ * Brings the demo department into a bank: items approved, forms, groups, blueprints, sittings of made-up students. All is checked as anything else that comes in. What
  * an interrupted run left out is made up for. Throws {@link DemoPresentError} when all of it is there, and
  * ContentRefusedError for a fault in the demo.
  */
@@ -78,13 +83,21 @@ export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<D
 	const groups = demo.groups.filter(isMissing);
 	const forms = demo.forms.filter(isMissing);
 	const blueprints = demo.blueprints.filter(isMissing);
-	if (items.length + groups.length + forms.length + blueprints.length === 0)
+	const sittings = demo.sittings.filter(isMissing);
+	if (items.length + groups.length + forms.length + blueprints.length + sittings.length === 0)
 		throw new DemoPresentError([...present][0] ?? '');
 	await store.items.createMany(items, 'approved');
 	for (const group of groups) await store.groups.add(group);
 	for (const form of forms) await store.forms.create(form);
 	for (const blueprint of blueprints) await store.blueprints.create(blueprint);
-	return { items: items.length, forms: forms.length, groups: groups.length, blueprints: blueprints.length };
+	await fillDemoSittings(store, sittings);
+	return {
+		items: items.length,
+		forms: forms.length,
+		groups: groups.length,
+		blueprints: blueprints.length,
+		sittings: sittings.length,
+	};
 }
 
 /** Ids of the demo, and of anything else that is no item, that the bank has. */
@@ -95,6 +108,7 @@ async function listPresent(store: Store, demo: Demo): Promise<ReadonlySet<string
 		...(await store.forms.list()),
 		...(await store.groups.list()),
 		...(await store.blueprints.list()),
+		...(await store.sittings.list()),
 	];
 	return new Set(present.map(({ id }) => id));
 }

@@ -45,13 +45,33 @@ export const statuses: Readonly<Record<string, number>> = {
 	'answer-unreadable': 400,
 	'option-unknown': 400,
 	'item-without-key': 422,
+	'sitting-present': 409,
+	'responses-present': 409,
+	'places-differ': 422,
+	'report-refused': 422,
+	'rating-refused': 422,
+	'results-empty': 422,
+	'results-not-text': 422,
+	'results-headings': 422,
+	'mapping-refused': 422,
+	'rows-rejected': 422,
+	'rows-none': 422,
+	'student-column-unknown': 422,
+	'answer-map-unreadable': 422,
+	'answer-map-mismatch': 422,
+	'code-list-unreadable': 400,
+	'code-list-contradictory': 400,
 };
 
 /** What fastify itself refuses, in our words. */
 const fastifyRefusals: Readonly<
 	Record<string, { readonly code: string; readonly status: number; readonly message: string }>
 > = {
-	FST_ERR_CTP_BODY_TOO_LARGE: { code: 'body-too-large', status: 413, message: 'expected a body of at most 1 MB' },
+	FST_ERR_CTP_BODY_TOO_LARGE: {
+		code: 'body-too-large',
+		status: 413,
+		message: 'expected a body of at most 1 MB, or 32 MB for a file of responses',
+	},
 	FST_ERR_CTP_INVALID_CONTENT_LENGTH: {
 		code: 'body-unreadable',
 		status: 400,

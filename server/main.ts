@@ -106,9 +106,9 @@ export async function runService(
 	});
 	const service = await serve(options);
 	if (service.demo) {
-		const { items, forms, groups, blueprints } = service.demo;
+		const { items, forms, groups, blueprints, sittings } = service.demo;
 		print(
-			`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms, ${groups} groups and ${blueprints} blueprints.`,
+			`The bank was empty: Saltmarsh Ridge moved in with ${items} items, ${forms} forms, ${groups} groups, ${blueprints} blueprints and ${sittings} sittings of made-up students.`,
 		);
 	}
 	print(`Zeropair answers at ${service.url} (this machine only; Ctrl+C stops it)`);

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { logBeta, logChoose } from './numbers/beta.ts';
 import { measureReliability } from './reliability.ts';
 import type { ScoreTable } from './score-table.ts';
@@ -43,11 +43,11 @@ export function measureConsistency(
 	const { totals, moments } = finding.value;
 	const maximum = table.columns.reduce((sum, { item }) => sum + item.maximum, 0);
 	if (!(cut > 0 && cut <= maximum)) {
-		return refuse('not-applicable', `expected a cut above 0 and up to ${maximum} points, found ${cut}`);
+		return decline('not-applicable', `expected a cut above 0 and up to ${maximum} points, found ${cut}`);
 	}
 	const isOnePoint = table.columns.every((column) => column.item.maximum === 1 && isRightOrWrong(column));
 	if (!isOnePoint && method !== 'effective-length') {
-		return refuse('not-right-or-wrong', `expected items of one point for the method ${method}`);
+		return decline('not-right-or-wrong', `expected items of one point for the method ${method}`);
 	}
 	const { mean, variance } = moments;
 	const alpha = measureReliability(table);
@@ -58,7 +58,7 @@ export function measureConsistency(
 				? alpha.value.alpha
 				: 0;
 	if (!(reliability > 0 && reliability < 1)) {
-		return refuse('no-solution', `expected a reliability between 0 and 1, found ${reliability.toFixed(2)}`);
+		return decline('no-solution', `expected a reliability between 0 and 1, found ${reliability.toFixed(2)}`);
 	}
 	const whole = Math.ceil(cut);
 	const { agreement, pass } =

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Interval, meanInterval, wilsonInterval } from './intervals.ts';
 import type { ItemColumn } from './score-table.ts';
 import { hasPoints } from './select-students.ts';
@@ -34,13 +34,13 @@ export function measureDifficulty({ item, points, states }: ItemColumn): Finding
 		if (earned === item.maximum) full += 1;
 		else if (earned === 0) none += 1;
 	}
-	if (responses === 0) return refuse('too-few-students', `expected responses to item "${item.id}", found none`);
+	if (responses === 0) return decline('too-few-students', `expected responses to item "${item.id}", found none`);
 	const share = sum / (responses * item.maximum);
 	const isRightOrWrong = full + none === responses;
 	const counts = { responses, full, none, isRightOrWrong };
 	if (isRightOrWrong) return found({ share, ...counts, interval: found(wilsonInterval(full, responses)) });
 	if (responses < 2) {
-		const interval = refuse('too-few-students', 'expected two or more responses for an interval, found 1');
+		const interval = decline('too-few-students', 'expected two or more responses for an interval, found 1');
 		return found({ share, ...counts, interval });
 	}
 	const mean = sum / responses;

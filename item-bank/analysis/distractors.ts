@@ -1,4 +1,4 @@
-import { type Finding, found, type Refusal, refuse } from './finding.ts';
+import { decline, type Finding, found, type Refusal } from './finding.ts';
 import { momentsOf } from './moments.ts';
 import { type ItemColumn, type ScoreTable, stateCodes } from './score-table.ts';
 import { findTotals } from './totals.ts';
@@ -58,10 +58,10 @@ export function tabulateDistractors(table: ScoreTable, rule: TieRule = 'shared')
 	return table.columns.map((column) => {
 		const { item, states } = column;
 		if (item.options === undefined) {
-			return refuse('not-applicable', `expected an item answered by marking one option, found "${item.id}"`);
+			return decline('not-applicable', `expected an item answered by marking one option, found "${item.id}"`);
 		}
 		const given = countGiven(states);
-		if (given === 0) return refuse('too-few-students', `expected responses to item "${item.id}", found none`);
+		if (given === 0) return decline('too-few-students', `expected responses to item "${item.id}", found none`);
 		const rest = totals.kind === 'refused' ? totals : restOf(totals.value.totals, column);
 		const counts = countOptions(column, item.options, rest, groups);
 		const answered = counts.reduce((sum, { count }) => sum + count, 0);
@@ -166,7 +166,7 @@ function figuresOf(option: string, isKey: boolean, counted: OptionCount, around:
 		meanRest: !('values' in rest)
 			? rest
 			: count === 0
-				? refuse('too-few-students', `nobody marked option ${option}`)
+				? decline('too-few-students', `nobody marked option ${option}`)
 				: found(restSum / count),
 	};
 }
@@ -175,8 +175,8 @@ function figuresOf(option: string, isKey: boolean, counted: OptionCount, around:
 function correlateOption(count: number, restSum: number, { values, mean, variance }: Rest): Finding<number> {
 	const share = count / values.length;
 	if (share === 0 || share === 1)
-		return refuse('no-variance', `${share === 0 ? 'nobody' : 'everybody'} marked the option`);
-	if (variance === 0) return refuse('no-variance', 'the other items give everybody the same');
+		return decline('no-variance', `${share === 0 ? 'nobody' : 'everybody'} marked the option`);
+	if (variance === 0) return decline('no-variance', 'the other items give everybody the same');
 	return found(((restSum / count - mean) / Math.sqrt(variance)) * Math.sqrt(share / (1 - share)));
 }
 

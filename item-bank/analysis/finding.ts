@@ -31,7 +31,7 @@ export function found<T>(value: T): Finding<T> {
 }
 
 /** A figure that is not. */
-export function refuse(reason: RefusalReason, message: string): Refusal {
+export function decline(reason: RefusalReason, message: string): Refusal {
 	return { kind: 'refused', reason, message };
 }
 

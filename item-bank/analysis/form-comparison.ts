@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import type { Interval } from './intervals.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import { studentQuantile } from './numbers/beta.ts';
@@ -46,17 +46,17 @@ export interface AnchorComparison {
  */
 export function compareScores(first: ScoreTable, second: ScoreTable): Finding<ScoreComparison> {
 	if (first.columns.length === 0 || second.columns.length === 0) {
-		return refuse('too-few-items', 'expected items on both sides, found none on one');
+		return decline('too-few-items', 'expected items on both sides, found none on one');
 	}
 	const [one, two] = [first, second].map(sharesByStudent);
 	if (one === undefined || two === undefined || one.size < 2 || two.size < 2) {
 		const found = `${one?.size ?? 0} and ${two?.size ?? 0}`;
-		return refuse('too-few-students', `expected two or more students with every item on both sides, found ${found}`);
+		return decline('too-few-students', `expected two or more students with every item on both sides, found ${found}`);
 	}
 	const both = [...one.keys()].filter((student) => two.has(student));
 	const isPaired = both.length === one.size && both.length === two.size;
 	const [a, b] = [one, two].map((shares) => momentsOf([...shares.values()]));
-	if (a === undefined || b === undefined) return refuse('too-few-students', 'expected students on both sides');
+	if (a === undefined || b === undefined) return decline('too-few-students', 'expected students on both sides');
 	const difference = b.mean - a.mean;
 	const pairs = [one, two].map((shares) => Float64Array.from(both, (student) => shares.get(student) ?? 0));
 	const reach = isPaired ? pairedReach(pairs) : welchReach(a, b);
@@ -88,7 +88,7 @@ export function compareAnchors(first: ScoreTable, second: ScoreTable): Finding<A
 		return other === undefined ? [] : [{ place, other }];
 	});
 	if (common.length === 0)
-		return refuse('too-few-items', 'expected items with the same version on both forms, found none');
+		return decline('too-few-items', 'expected items with the same version on both forms, found none');
 	const [inFirst, inSecond] = [common.map(({ place }) => place), common.map(({ other }) => other)];
 	const anchors = compareScores(selectItems(first, inFirst), selectItems(second, inSecond));
 	if (anchors.kind === 'refused') return anchors;
@@ -141,8 +141,9 @@ function welchReach(a: Moments, b: Moments): number {
 
 function correlate([a = new Float64Array(), b = new Float64Array()]: readonly Float64Array[]): Finding<number> {
 	if (a.length < 3)
-		return refuse('too-few-students', `expected three or more students on both sides, found ${a.length}`);
+		return decline('too-few-students', `expected three or more students on both sides, found ${a.length}`);
 	const [one, two] = [momentsOf(a), momentsOf(b)];
-	if (one.variance === 0 || two.variance === 0) return refuse('no-variance', 'expected different scores on both sides');
+	if (one.variance === 0 || two.variance === 0)
+		return decline('no-variance', 'expected different scores on both sides');
 	return found(covarianceOf(a, one.mean, b, two.mean) / Math.sqrt(one.variance * two.variance));
 }

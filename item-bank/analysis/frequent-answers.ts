@@ -1,7 +1,7 @@
 import { type Explanation, explainAnswer } from '../patterns/explain-answer.ts';
 import { findPattern } from '../patterns/index.ts';
 import type { Item } from '../types.ts';
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Interval, wilsonInterval } from './intervals.ts';
 import { type ItemColumn, stateCodes } from './score-table.ts';
 
@@ -36,7 +36,7 @@ export function listFrequentAnswers(column: ItemColumn, item: Item, most = 5): F
 		const answer = answers[place] as number;
 		if (answer >= 0) counts[answer] = (counts[answer] as number) + 1;
 	}
-	if (given === 0) return refuse('too-few-students', `expected responses to item "${column.item.id}", found none`);
+	if (given === 0) return decline('too-few-students', `expected responses to item "${column.item.id}", found none`);
 	const listed = distinctAnswers
 		.map((answer, at) => ({ answer, count: counts[at] as number }))
 		.filter(({ count }) => count > 0)

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { chiSquareAbove } from './numbers/normal.ts';
 import { type ItemColumn, type ScoreTable, stateCodes } from './score-table.ts';
 import { totalsOf } from './select-students.ts';
@@ -61,7 +61,7 @@ export function measureGroupDifferences(
 	const sizes = [1, 2].map((group) => groups.filter((value) => value === group).length);
 	const [reference = 0, focal = 0] = sizes;
 	if (Math.min(reference, focal) < least.smaller || reference + focal < least.all) {
-		const refusal = refuse(
+		const refusal = decline(
 			'too-few-students',
 			`expected ${least.smaller} students or more in each group and ${least.all} in both, found ${reference} and ${focal}`,
 		);
@@ -76,15 +76,15 @@ export function measureGroupDifferences(
 	});
 }
 
-function findFault({ item, points, states }: ItemColumn, groups: Uint8Array): ReturnType<typeof refuse> | undefined {
+function findFault({ item, points, states }: ItemColumn, groups: Uint8Array): ReturnType<typeof decline> | undefined {
 	for (let place = 0; place < points.length; place += 1) {
 		if (groups[place] === 0) continue;
 		if ((states[place] as number) >= stateCodes.unrated) {
-			return refuse('incomplete', `expected points for every response, found none for item "${item.id}"`);
+			return decline('incomplete', `expected points for every response, found none for item "${item.id}"`);
 		}
 		const earned = points[place];
 		if (earned !== 0 && earned !== item.maximum) {
-			return refuse(
+			return decline(
 				'not-right-or-wrong',
 				`expected 0 or ${item.maximum} points, found ${earned} for item "${item.id}"`,
 			);
@@ -130,7 +130,7 @@ export function summariseStrata(strata: readonly Stratum[]): Finding<GroupDiffer
 		}
 	}
 	if (numerator === 0 || denominator === 0 || spread === 0) {
-		return refuse(
+		return decline(
 			'no-solution',
 			'the odds ratio has no finite value: the groups do not both have right and wrong answers',
 		);

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Interval, wilsonInterval } from './intervals.ts';
 import { type ItemColumn, type ScoreTable, stateCodes } from './score-table.ts';
 
@@ -34,7 +34,7 @@ export function measureOmitRates({ item, states }: ItemColumn): Finding<OmitRate
 		counts[state] = (counts[state] as number) + 1;
 	}
 	const given = states.length - (counts[stateCodes['not-given']] as number);
-	if (given === 0) return refuse('too-few-students', `expected responses to item "${item.id}", found none`);
+	if (given === 0) return decline('too-few-students', `expected responses to item "${item.id}", found none`);
 	const share = (code: number): CountedShare => {
 		const count = counts[code] as number;
 		return { count, share: count / given, interval: wilsonInterval(count, given) };

@@ -1,4 +1,4 @@
-import { type Finding, found, type Refusal, refuse } from './finding.ts';
+import { decline, type Finding, found, type Refusal } from './finding.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import type { ItemColumn, ScoreTable } from './score-table.ts';
 import { findTotals, type Totals } from './totals.ts';
@@ -21,7 +21,7 @@ export function measureCorrelations(table: ScoreTable): readonly ItemTotalCorrel
 	const totals = findTotals(table);
 	const few = table.students.length < 3;
 	const refusal: Refusal | undefined = few
-		? refuse('too-few-students', `expected three or more students, found ${table.students.length}`)
+		? decline('too-few-students', `expected three or more students, found ${table.students.length}`)
 		: totals.kind === 'refused'
 			? totals
 			: undefined;
@@ -35,7 +35,7 @@ export function measureCorrelations(table: ScoreTable): readonly ItemTotalCorrel
 function correlate({ item, points }: ItemColumn, { totals, moments }: Totals): ItemTotalCorrelation {
 	const own = momentsOf(points);
 	if (own.variance === 0) {
-		const refusal = refuse('no-variance', `expected different points on item "${item.id}", found ${own.mean} for all`);
+		const refusal = decline('no-variance', `expected different points on item "${item.id}", found ${own.mean} for all`);
 		return { corrected: refusal, uncorrected: refusal };
 	}
 	const shared = covarianceOf(points, own.mean, totals, moments.mean);
@@ -44,7 +44,7 @@ function correlate({ item, points }: ItemColumn, { totals, moments }: Totals): I
 	// What is left of equal rests is rounding, far below the smallest variance a point can make among real students.
 	if (restVariance <= 1e-12 * moments.variance) {
 		return {
-			corrected: refuse('no-variance', `the other items beside "${item.id}" give everybody the same`),
+			corrected: decline('no-variance', `the other items beside "${item.id}" give everybody the same`),
 			uncorrected,
 		};
 	}

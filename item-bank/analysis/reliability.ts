@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Interval, usualConfidence } from './intervals.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import { fQuantile } from './numbers/beta.ts';
@@ -42,9 +42,10 @@ export function measureReliability(table: ScoreTable, confidence: number = usual
 		const { mean, variance } = own[at] ?? { mean: 0, variance: 0 };
 		const shared = covarianceOf(points, mean, totals, moments.mean);
 		const rest = moments.variance + variance - 2 * shared;
-		if (items < 3) return refuse('too-few-items', `expected two or more items beside "${item.id}", found ${items - 1}`);
+		if (items < 3)
+			return decline('too-few-items', `expected two or more items beside "${item.id}", found ${items - 1}`);
 		if (rest <= 1e-12 * moments.variance) {
-			return refuse('no-variance', `the other items beside "${item.id}" give everybody the same`);
+			return decline('no-variance', `the other items beside "${item.id}" give everybody the same`);
 		}
 		return found(alphaOf(items - 1, sum - variance, rest));
 	});

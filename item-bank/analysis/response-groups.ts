@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type ScoreTable, stateCodes } from './score-table.ts';
 import { findTotals } from './totals.ts';
 
@@ -36,10 +36,10 @@ export function plotResponseGroups(
 	if (finding.kind === 'refused') return finding;
 	const column = table.columns[place];
 	if (column === undefined) {
-		return refuse('not-applicable', `expected an item from 0 to ${table.columns.length - 1}, found ${place}`);
+		return decline('not-applicable', `expected an item from 0 to ${table.columns.length - 1}, found ${place}`);
 	}
 	const count = table.students.length;
-	if (count < 2 * groups) return refuse('too-few-students', `expected ${2 * groups} students or more, found ${count}`);
+	if (count < 2 * groups) return decline('too-few-students', `expected ${2 * groups} students or more, found ${count}`);
 	const { totals } = finding.value;
 	const shareOf = shareGroups(totals, groups);
 	const labels = listAnswers(column.item, column, mostAnswers);

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { momentsOf } from './moments.ts';
 import type { ItemColumn, ScoreTable } from './score-table.ts';
 import { hasPoints, isRightOrWrong, totalsOf } from './select-students.ts';
@@ -40,10 +40,10 @@ export interface ScoreDistribution {
  */
 export function describeScores(table: ScoreTable): Finding<ScoreDistribution> {
 	const { students, columns } = table;
-	if (columns.length === 0) return refuse('too-few-items', 'expected items, found none');
-	if (students.length === 0) return refuse('too-few-students', 'expected students, found none');
+	if (columns.length === 0) return decline('too-few-items', 'expected items, found none');
+	if (students.length === 0) return decline('too-few-students', 'expected students, found none');
 	if (columns.some(hasGaps)) {
-		return refuse('incomplete', 'expected points for every response, found some not given or not rated');
+		return decline('incomplete', 'expected points for every response, found some not given or not rated');
 	}
 	const totals = totalsOf(table).sort();
 	const { mean, variance, sampleVariance, count } = momentsOf(totals);
@@ -62,7 +62,7 @@ export function describeScores(table: ScoreTable): Finding<ScoreDistribution> {
 		deviation: Math.sqrt(sampleVariance),
 		skewness:
 			variance === 0
-				? refuse('no-variance', `expected different total scores, found ${totals[0]} points for every student`)
+				? decline('no-variance', `expected different total scores, found ${totals[0]} points for every student`)
 				: found(cubes / variance ** 1.5),
 		scores: countScores(totals, maximum, isOnePointEach ? columns.length : undefined),
 	});
@@ -88,7 +88,7 @@ function countScores(totals: Float64Array, maximum: number, items: number | unde
 }
 
 function conditionalError(score: number, items: number | undefined): Finding<number> {
-	if (items === undefined) return refuse('not-right-or-wrong', 'expected items of one point each');
-	if (items < 2) return refuse('too-few-items', `expected two or more items, found ${items}`);
+	if (items === undefined) return decline('not-right-or-wrong', 'expected items of one point each');
+	if (items < 2) return decline('too-few-items', `expected two or more items, found ${items}`);
 	return found(Math.sqrt((score * (items - score)) / (items - 1)));
 }

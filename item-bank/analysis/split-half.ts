@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { covarianceOf, momentsOf } from './moments.ts';
 import type { ScoreTable } from './score-table.ts';
 import { selectItems, totalsOf } from './select-students.ts';
@@ -33,7 +33,7 @@ export function measureSplitHalf(table: ScoreTable, split: Split = 'odd-even'): 
 		return { totals, ...momentsOf(totals) };
 	});
 	if (first === undefined || second === undefined || first.variance === 0 || second.variance === 0) {
-		return refuse('no-variance', 'expected both halves to tell students apart, found one where all have the same');
+		return decline('no-variance', 'expected both halves to tell students apart, found one where all have the same');
 	}
 	const shared = covarianceOf(first.totals, first.mean, second.totals, second.mean);
 	const correlation = shared / Math.sqrt(first.variance * second.variance);
@@ -41,7 +41,7 @@ export function measureSplitHalf(table: ScoreTable, split: Split = 'odd-even'): 
 		correlation,
 		spearmanBrown:
 			correlation <= -1 + 1e-12
-				? refuse('no-solution', 'two halves that go exactly against each other have no such reliability')
+				? decline('no-solution', 'two halves that go exactly against each other have no such reliability')
 				: found((2 * correlation) / (1 + correlation)),
 		rulon: 2 * (1 - (first.variance + second.variance) / finding.value.moments.variance),
 	});

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from './finding.ts';
+import { decline, type Finding, found } from './finding.ts';
 import { type Moments, momentsOf } from './moments.ts';
 import { type ScoreTable, stateCodes } from './score-table.ts';
 import { totalsOf } from './select-students.ts';
@@ -16,16 +16,17 @@ export interface Totals {
  */
 export function findTotals(table: ScoreTable): Finding<Totals> {
 	const { students, columns } = table;
-	if (columns.length < 2) return refuse('too-few-items', `expected two or more items, found ${columns.length}`);
-	if (students.length < 2) return refuse('too-few-students', `expected two or more students, found ${students.length}`);
+	if (columns.length < 2) return decline('too-few-items', `expected two or more items, found ${columns.length}`);
+	if (students.length < 2)
+		return decline('too-few-students', `expected two or more students, found ${students.length}`);
 	const gaps = countGaps(table);
 	if (gaps > 0) {
-		return refuse('incomplete', `expected points for every response, found ${gaps} responses not given or not rated`);
+		return decline('incomplete', `expected points for every response, found ${gaps} responses not given or not rated`);
 	}
 	const totals = totalsOf(table);
 	const moments = momentsOf(totals);
 	if (moments.variance === 0) {
-		return refuse('no-variance', `expected different total scores, found ${totals[0]} points for every student`);
+		return decline('no-variance', `expected different total scores, found ${totals[0]} points for every student`);
 	}
 	return found({ totals, moments });
 }

@@ -7,8 +7,12 @@ import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
 import { patternsCommand } from './patterns-command.ts';
 import { printCommand } from './print-command.ts';
+import { analysisCommand, reportCommand } from './report-commands.ts';
+import { responsesCommand } from './responses-command.ts';
 import { serveCommand } from './serve-command.ts';
+import { sittingsCommand } from './sittings-command.ts';
 import { backupCommand, demoCommand, restoreCommand } from './storage-commands.ts';
+import { studentsCommand } from './students-command.ts';
 import { validateCommand } from './validate-command.ts';
 
 const helpCommand: Command = {
@@ -35,6 +39,11 @@ export const commands: readonly Command[] = [
 	patternsCommand,
 	exportCommand,
 	printCommand,
+	sittingsCommand,
+	responsesCommand,
+	analysisCommand,
+	reportCommand,
+	studentsCommand,
 	validateCommand,
 	backupCommand,
 	restoreCommand,

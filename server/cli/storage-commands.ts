@@ -41,10 +41,12 @@ export const demoCommand: Command = {
 		noWords(call.words);
 		const store = await call.openStore(false);
 		const report = await fillDemo(store);
-		const { items, forms, groups, blueprints } = report;
+		const { items, forms, groups, blueprints, sittings } = report;
 		return {
 			value: report,
-			lines: [`Saltmarsh Ridge moved in: ${items} items, ${forms} forms, ${groups} groups, ${blueprints} blueprints`],
+			lines: [
+				`Saltmarsh Ridge moved in: ${items} items, ${forms} forms, ${groups} groups, ${blueprints} blueprints, ${sittings} sittings of made-up students`,
+			],
 		};
 	},
 };

@@ -1,4 +1,6 @@
 import { randomBytes } from 'node:crypto';
+import { resolve } from 'node:path';
+import type { PurgeReport, StudentRecord } from '../../item-bank/types.ts';
 import { type BackupReport, backUpStore } from './backup.ts';
 import { type BlueprintStore, createBlueprintStore } from './blueprint-store.ts';
 import { prepareDataFolder } from './data-folder.ts';
@@ -7,8 +9,13 @@ import { createGroupStore, type GroupStore } from './group-store.ts';
 import { createItemSearch, type ItemSearch } from './item-search.ts';
 import { createItemStore, type ItemStore } from './item-store.ts';
 import { migrateStore } from './migrations.ts';
+import { type PurgeTarget, purge } from './purge.ts';
+import { createRatingStore, type RatingStore } from './rating-store.ts';
+import { createResponseStore, type ResponseStore } from './response-store.ts';
+import { createSittingStore, type SittingStore } from './sitting-store.ts';
 import type { StatementListener } from './sqlite-driver.ts';
 import { openEngine } from './sqlite-engine.ts';
+import { readStudentRecord } from './student-record.ts';
 
 /** An open bank. Each method is one whole unit of work; StoreBusyError and DiskFullError can come from every one that writes. */
 export interface Store {
@@ -16,6 +23,13 @@ export interface Store {
 	readonly forms: FormStore;
 	readonly groups: GroupStore;
 	readonly blueprints: BlueprintStore;
+	readonly sittings: SittingStore;
+	readonly responses: ResponseStore;
+	readonly ratings: RatingStore;
+	/** Everything the bank holds about one student code. Throws NotFoundError. */
+	readStudent(code: string): Promise<StudentRecord>;
+	/** Deletes a sitting or a student code for good, here and in backups; see purge. Throws NotFoundError. */
+	purge(target: PurgeTarget, backups?: readonly string[]): Promise<PurgeReport>;
 	/** Whether nothing was ever kept in it. */
 	isNew(): Promise<boolean>;
 	/** Writes a consistent copy into a new file that only its owner can read. Throws FileExistsError, FileRefusedError. */
@@ -68,11 +82,26 @@ export async function openStore(dataFolder: string, options: StoreOptions = {}):
 		forms: createFormStore(context),
 		groups: createGroupStore(context),
 		blueprints: createBlueprintStore(context),
+		sittings: createSittingStore(context),
+		responses: createResponseStore(context),
+		ratings: createRatingStore(context),
+		readStudent: (code) => readStudentRecord(engine.kysely, code),
+		purge: async (target, backups = []) =>
+			engine.kysely.connection().execute(async () => purge(engine, file, target, backups, clock().toISOString())),
 		isNew: async () => {
 			const happened = await engine.kysely.selectFrom('happenings').select('id').limit(1).executeTakeFirst();
 			return happened === undefined;
 		},
-		backup: (target) => backUpStore(engine, target),
+		backup: async (target) => {
+			const report = await backUpStore(engine, target);
+			const row = { file: resolve(report.file), written_at: clock().toISOString() };
+			await engine.kysely
+				.insertInto('backups')
+				.values(row)
+				.onConflict((clash) => clash.doUpdateSet(row))
+				.execute();
+			return report;
+		},
 		close: async () => {
 			await engine.kysely.destroy();
 			// Kysely closes only what it has used.

@@ -1,7 +1,7 @@
 import type { Problem } from '../../item-bank/problem.ts';
 
 /** What the store is asked to keep, as error messages name it. */
-export type Subject = 'item' | 'form' | 'group' | 'blueprint';
+export type Subject = 'item' | 'form' | 'group' | 'blueprint' | 'sitting' | 'student';
 
 /** An operation the store cannot carry out. `code` is permanent; `problems` are the faults of the content, if that is why. */
 export abstract class StoreError extends Error {

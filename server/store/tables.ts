@@ -1,5 +1,6 @@
 import type { Generated } from 'kysely';
 import type { ItemStatus } from '../../item-bank/items/record.ts';
+import type { AnswerScore } from '../../item-bank/types.ts';
 
 /** Columns of every table as kysely sees them; migrations/ holds the meaning. */
 export interface Tables {
@@ -72,6 +73,47 @@ export interface Tables {
 	readonly groups: { id: string; name: string; grade: string | null; created_at: string };
 	readonly group_students: { group_id: string; position: number; code: string };
 	readonly givings: { form_id: string; form_version: number; group_id: string; given_on: string };
+	readonly sittings: {
+		id: string;
+		form_id: string;
+		form_version: number;
+		group_id: string;
+		sat_on: string;
+		mode: 'paper' | 'platform' | 'hand';
+		simulated: number;
+		keep_until: string | null;
+		created_at: string;
+	};
+	readonly scorings: { sitting_id: string; number: number; form_version: number; why: string; at: string };
+	readonly sitting_students: { id: Generated<number>; sitting_id: string; code: string };
+	readonly responses: {
+		student: number;
+		position: number;
+		part: number;
+		raw: string;
+		came_as: 'response' | 'points' | 'omitted' | 'not-reached' | 'invalid';
+		response: string | null;
+		points: number | null;
+	};
+	readonly scores: {
+		student: number;
+		position: number;
+		part: number;
+		scoring: number;
+		state: AnswerScore['state'];
+		points: number;
+		maximum: number;
+		reason: string | null;
+	};
+	readonly ratings: {
+		student: number;
+		position: number;
+		part: number;
+		reader: 'first' | 'second' | 'agreed';
+		points: number;
+		at: string;
+	};
+	readonly backups: { file: string; written_at: string };
 	readonly happenings: {
 		id: Generated<number>;
 		subject: string;

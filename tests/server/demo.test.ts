@@ -7,7 +7,7 @@ describe('the demo department', () => {
 	test('moves in whole and approved', async () => {
 		const store = await openTestStore();
 		const report = await fillDemo(store);
-		expect(report).toEqual({ items: 600, forms: 2, groups: readDemo().groups.length, blueprints: 4 });
+		expect(report).toEqual({ items: 600, forms: 2, groups: readDemo().groups.length, blueprints: 4, sittings: 6 });
 		const { total, facets } = await store.items.find({ limit: 1 });
 		expect(total).toBe(600);
 		expect(facets?.status).toEqual([{ value: 'approved', count: 600 }]);
@@ -35,7 +35,13 @@ describe('the demo department', () => {
 		const { items, groups } = readDemo();
 		await store.items.createMany(items.slice(0, 50), 'approved');
 		if (groups[0]) await store.groups.add(groups[0]);
-		expect(await fillDemo(store)).toEqual({ items: 550, forms: 2, groups: groups.length - 1, blueprints: 4 });
+		expect(await fillDemo(store)).toEqual({
+			items: 550,
+			forms: 2,
+			groups: groups.length - 1,
+			blueprints: 4,
+			sittings: 6,
+		});
 		expect((await store.items.find({ limit: 1 })).total).toBe(600);
 	});
 });

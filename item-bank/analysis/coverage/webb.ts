@@ -1,7 +1,7 @@
 import { balanceOfRepresentation } from '../../forms/balance-of-representation.ts';
 import { leadAlignment } from '../../forms/item-traits.ts';
 import type { Framework, Standard } from '../../standards/framework.ts';
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 import type { CoveredItem } from './coverage.ts';
 
 /** One of Webb's four criteria. */
@@ -62,12 +62,12 @@ export function judgeAlignment(
 			concurrence: { value: own.length, verdict: own.length >= 6 ? 'met' : 'not-met' },
 			dokConsistency:
 				levels.length === 0 || levels.length < own.length
-					? refuse('not-applicable', `expected a DOK level for the objective of each item under ${top.code}`)
+					? decline('not-applicable', `expected a DOK level for the objective of each item under ${top.code}`)
 					: found(judge(levels.filter(Boolean).length / levels.length, 0.5, 0.4)),
 			range: judge(hitObjectives / objectives.length, 0.5, 0.4),
 			balance:
 				own.length === 0
-					? refuse('not-applicable', `expected items under ${top.code}, found none`)
+					? decline('not-applicable', `expected items under ${top.code}, found none`)
 					: found(judge(balanceOfRepresentation(hits), 0.7, 0.6)),
 		};
 	});

@@ -1,7 +1,7 @@
 import { patterns as registry } from '../../patterns/index.ts';
 import type { PatternId } from '../../patterns/pattern.ts';
 import { findProbes, type ProbeSet } from '../../patterns/probes.ts';
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 import { type Interval, wilsonInterval } from '../intervals.ts';
 import type { PatternFinding, StudentDiagnosis } from './student.ts';
 
@@ -53,7 +53,7 @@ const mostProbes = 4;
  * separate what the group's answers do not. Refused for a class without students.
  */
 export function diagnoseClass(students: readonly StudentDiagnosis[]): Finding<ClassDiagnosis> {
-	if (students.length === 0) return refuse('too-few-students', 'expected students, found none');
+	if (students.length === 0) return decline('too-few-students', 'expected students, found none');
 	const present = students.filter(({ answered }) => answered > 0);
 	const isThin = ({ answered, omitted }: StudentDiagnosis): boolean => omitted >= Math.max(1, answered);
 	const thin = students.filter((student) => student.answered === 0 || (isThin(student) && !hasRepeated(student)));

@@ -6,7 +6,8 @@ import { hasPoints } from '../select-students.ts';
 /** Where an item counts: under its lead standard in some framework, in its model type. */
 export interface EvidencePlace {
 	readonly standard: string;
-	readonly model: ModelType;
+	/** "all" to count over model types. */
+	readonly model: ModelType | 'all';
 	/** Error patterns that would show in an answer; the item counts once under each, beside its cell. */
 	readonly patterns?: readonly PatternId[];
 }
@@ -17,7 +18,8 @@ export type FindPlace = (item: TableItem) => EvidencePlace | undefined;
 /** What tells one cell from another; without a pattern it is a cell of the board. */
 export interface CellName {
 	readonly standard: string;
-	readonly model: ModelType;
+	/** "all" in totals. */
+	readonly model: ModelType | 'all';
 	readonly pattern?: PatternId;
 }
 

@@ -1,5 +1,5 @@
 import { createRandom } from '../../random/random.ts';
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 import { type Interval, usualConfidence } from '../intervals.ts';
 import type { ScoreTable } from '../score-table.ts';
 import { addPoints, type CellColumns, type CellName, cellKey, collectCells, type FindPlace } from './cells.ts';
@@ -61,7 +61,7 @@ export function compareSittings(
 				change: after - before,
 				interval:
 					fewest < 2
-						? refuse('too-few-students', `expected two or more students on both sittings, found ${fewest}`)
+						? decline('too-few-students', `expected two or more students on both sittings, found ${fewest}`)
 						: found(intervalOfStudents([first, second], random, confidence).interval),
 				studentsBefore: first.students,
 				studentsAfter: second.students,

@@ -1,5 +1,5 @@
 import { createRandom } from '../../random/random.ts';
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 import { type Interval, usualConfidence, wilsonInterval } from '../intervals.ts';
 import type { ScoreTable } from '../score-table.ts';
 import { addPoints, type CellName, type CellPoints, cellKey, collectCells, type FindPlace } from './cells.ts';
@@ -65,7 +65,7 @@ function summarise(name: CellName, points: CellPoints, seed: string, confidence:
 		return { ...counts, interval: found(wilsonInterval(right, responses, confidence)), method: 'wilson' };
 	}
 	if (students < 2) {
-		const interval = refuse('too-few-students', `expected two or more students for an interval, found ${students}`);
+		const interval = decline('too-few-students', `expected two or more students for an interval, found ${students}`);
 		return { ...counts, interval, method: 'resampling' };
 	}
 	if (hasNoSpread(points)) {

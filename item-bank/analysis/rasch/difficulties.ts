@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 import { invertSymmetric } from '../numbers/symmetric-inverse.ts';
 import { type ScoreTable, stateCodes } from '../score-table.ts';
 import { symmetricFunctions } from './symmetric-functions.ts';
@@ -41,10 +41,10 @@ export function estimateDifficulties(table: ScoreTable): Finding<RaschScale> {
 		for (let place = 0; place < points.length; place += 1) {
 			const earned = points[place];
 			if ((states[place] as number) >= stateCodes.unrated) {
-				return refuse('incomplete', `expected points for every response, found none for item "${item.id}"`);
+				return decline('incomplete', `expected points for every response, found none for item "${item.id}"`);
 			}
 			if (earned !== 0 && earned !== item.maximum) {
-				return refuse(
+				return decline(
 					'not-right-or-wrong',
 					`expected 0 or ${item.maximum} points, found ${earned} for item "${item.id}"`,
 				);
@@ -54,16 +54,16 @@ export function estimateDifficulties(table: ScoreTable): Finding<RaschScale> {
 	const { estimated, refusals, sums, counts, extreme } = keepInformative(table);
 	const informative = table.students.length - extreme;
 	if (estimated.length < 2) {
-		return refuse(
+		return decline(
 			'too-few-items',
 			`expected two or more items some have right and some wrong, found ${estimated.length}`,
 		);
 	}
 	if (informative < 2)
-		return refuse('too-few-students', `expected two or more informative students, found ${informative}`);
+		return decline('too-few-students', `expected two or more informative students, found ${informative}`);
 	const solved = solve(sums, counts);
 	if (solved === undefined) {
-		return refuse(
+		return decline(
 			'no-solution',
 			'the responses leave the difficulties without a finite estimate: too few, or too orderly',
 		);
@@ -71,7 +71,7 @@ export function estimateDifficulties(table: ScoreTable): Finding<RaschScale> {
 	const items = table.columns.map((_, place): Finding<RaschDifficulty> => {
 		const at = estimated.indexOf(place);
 		const refusal = refusals.get(place);
-		if (refusal !== undefined) return refuse('no-variance', refusal);
+		if (refusal !== undefined) return decline('no-variance', refusal);
 		return found({ difficulty: solved.difficulties[at] as number, standardError: solved.errors[at] as number });
 	});
 	return found({

@@ -1,4 +1,4 @@
-import { type Finding, found, refuse } from '../finding.ts';
+import { decline, type Finding, found } from '../finding.ts';
 
 /** Where a raw score stands on the scale of the difficulties. */
 export interface PersonMeasure {
@@ -30,7 +30,7 @@ export function measurePersons(difficulties: Float64Array): readonly PersonMeasu
 			measure,
 			standardError: 1 / Math.sqrt(information),
 			mostLikely: isExtreme
-				? refuse('no-solution', `a score of ${score} in ${difficulties.length} has no most likely measure`)
+				? decline('no-solution', `a score of ${score} in ${difficulties.length} has no most likely measure`)
 				: found(findRoot((theta) => score - informationAt(theta, difficulties).expected)),
 		};
 	});

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { gatherBoard } from '../../../item-bank/analysis/evidence/board.ts';
 import type { FindPlace } from '../../../item-bank/analysis/evidence/cells.ts';
 import { compareSittings } from '../../../item-bank/analysis/evidence/change.ts';
 import { gatherEvidence } from '../../../item-bank/analysis/evidence/evidence.ts';
@@ -155,5 +156,42 @@ describe('change between sittings', () => {
 		expect(compareSittings([tableOf(['a1'], [[1]])], [tableOf(['a1'], [[1]])], findPlace)[0]?.interval).toMatchObject({
 			reason: 'too-few-students',
 		});
+	});
+});
+
+describe('the board of a shared report', () => {
+	// 30 students take a1 and b1; 4 of them take a2 on a number line.
+	const random = createRandom('board');
+	const rows = Array.from({ length: 30 }, (_, at) =>
+		[0, 1, 2].map((item) => (item === 1 && at > 3 ? undefined : random.nextInteger(0, 1))),
+	);
+	const place: FindPlace = ({ id }) => ({
+		standard: id.startsWith('a') ? '6.3(C)' : '6.3(D)',
+		model: id === 'a2' ? 'number-line' : 'symbols',
+	});
+
+	test('counts students once in totals, and tells no figure of what it hides', () => {
+		const board = gatherBoard([tableOf(['a1', 'a2', 'b1'], rows)], place);
+		const open = board.filter(({ shown }) => !('hidden' in shown));
+		const closed = board.filter(({ shown }) => 'hidden' in shown);
+		expect(closed.length).toBeGreaterThan(2);
+		expect(closed.map(({ shown }) => Object.keys(shown))).toEqual(closed.map(() => ['hidden']));
+		for (const { shown } of open) if (!('hidden' in shown)) expect(shown.students).toBe(30);
+		// 4 students on the number line: the cell and its column are small, and each needs another beside it.
+		const names = closed.map(({ standard, model }) => `${standard} ${model}`);
+		expect(names).toContain('6.3(C) number-line');
+		expect(names).toContain('undefined number-line');
+		expect(names).toContain('6.3(C) symbols');
+	});
+
+	test('shows everything where groups are large enough for the department', () => {
+		const board = gatherBoard([tableOf(['a1', 'a2', 'b1'], rows)], place, {}, 4);
+		expect(board.filter(({ shown }) => 'hidden' in shown)).toEqual([]);
+		expect(board.at(-1)).toMatchObject({
+			standard: undefined,
+			model: undefined,
+			shown: { responses: 64, students: 30 },
+		});
+		expect(gatherBoard([], place)).toEqual([]);
 	});
 });

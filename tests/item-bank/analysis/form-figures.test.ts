@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { analyseForm } from '../../../item-bank/analysis/analyse-form.ts';
-import { found, foundValue, refuse } from '../../../item-bank/analysis/finding.ts';
+import { decline, found, foundValue } from '../../../item-bank/analysis/finding.ts';
 import { compareAnchors, compareScores } from '../../../item-bank/analysis/form-comparison.ts';
 import { markNotReached, measureOmitRates } from '../../../item-bank/analysis/omit-rates.ts';
 import {
@@ -165,7 +165,7 @@ describe('a whole analysis', () => {
 		const analysis = analyseForm(tableOf(names, rows));
 		expect(analysis.leftOut).toBe(50);
 		expect(foundValue(analysis.scores)?.students).toBe(100);
-		expect(foundValue(analysis.items[1]?.difficulty ?? refuse('incomplete', ''))?.responses).toBe(150);
+		expect(foundValue(analysis.items[1]?.difficulty ?? decline('incomplete', ''))?.responses).toBe(150);
 	});
 });
 
@@ -192,8 +192,8 @@ describe('readings in plain words', () => {
 			readStandardError(analysis.reliability, 150),
 			readScores(analysis.scores),
 			readTargeting(analysis.map, 150),
-			readConsistency(refuse('no-solution', 'no reliability'), 150),
-			readComparison(refuse('too-few-students', 'expected students')),
+			readConsistency(decline('no-solution', 'no reliability'), 150),
+			readComparison(decline('too-few-students', 'expected students')),
 		];
 		for (const { text, basis } of readings) {
 			expect(text.length).toBeGreaterThan(10);

@@ -1,0 +1,150 @@
+import { collectCells, type FindPlace } from '../../item-bank/analysis/evidence/cells.ts';
+import { type EvidenceCell, gatherEvidence } from '../../item-bank/analysis/evidence/evidence.ts';
+import { leastStudents, suppressSmallCells } from '../../item-bank/analysis/evidence/suppression.ts';
+import type { AnswerPlace } from '../../item-bank/forms/answer-places.ts';
+import type { Alignment, Evidence, EvidenceEntry, ModelType, ReportSection } from '../../item-bank/types.ts';
+import { intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
+import type { ResultTable } from './result-set.ts';
+
+/** Which framework's standards are the rows. */
+export interface Lens {
+	readonly framework: string;
+	readonly edition: string;
+}
+
+/** Model types in the order of the board's columns. */
+const models: readonly ModelType[] = ['symbols', 'counters', 'number-line', 'story', 'table'];
+const total = 'symbols' as const;
+
+/**
+ * Evidence per standard × model with totals, over any tables. In a shared copy cells of fewer than 10 students are hidden
+ * and whatever would give them away.
+ */
+export function reportEvidence(
+	tables: readonly ResultTable[],
+	lens: Lens,
+	copy: Evidence['copy'],
+): Pick<Evidence, 'cells' | 'students'> {
+	const standards = new Map(
+		tables.flatMap(({ table, places }) =>
+			table.columns.map(({ item }, index): readonly [string, { standard: string; model: ModelType } | undefined] => [
+				`${item.id} ${item.version}`,
+				placeOf(places[index], lens),
+			]),
+		),
+	);
+	const score = tables.map(({ table }) => table);
+	const gather = (shape: (place: { standard: string; model: ModelType }) => ReturnType<FindPlace>) => {
+		const find: FindPlace = ({ id, version }) => {
+			const place = standards.get(`${id} ${version}`);
+			return place && shape(place);
+		};
+		return gatherEvidence(score, find);
+	};
+	const entries: readonly { readonly cell: EvidenceCell; readonly row?: string; readonly column?: ModelType }[] = [
+		...gather((place) => place).map((cell) => ({ cell, row: cell.standard, column: cell.model })),
+		...gather(({ standard }) => ({ standard, model: total })).map((cell) => ({ cell, row: cell.standard })),
+		...gather(({ model }) => ({ standard: '', model })).map((cell) => ({ cell, column: cell.model })),
+		...gather(() => ({ standard: '', model: total })).map((cell) => ({ cell })),
+	];
+	const least = copy === 'own' ? 0 : leastStudents;
+	const shown = suppressSmallCells(
+		entries.map(({ cell: { students, earned, possible }, row, column }) => ({
+			row,
+			column,
+			students,
+			earned,
+			possible,
+		})),
+		least,
+	);
+	const students = collectCells(score, () => ({ standard: '', model: total })).codes.length;
+	return {
+		students,
+		cells: entries.map(({ cell, row, column }, index) => describeCell(cell, row, column, shown[index]?.hidden)),
+	};
+}
+
+/** The lead alignment in a framework: the primary one, or the first listed. */
+export function leadStandard(alignments: readonly Alignment[], { framework, edition }: Lens): string | undefined {
+	const own = alignments.filter((each) => each.framework === framework && each.edition === edition);
+	return (own.find(({ primary }) => primary === true) ?? own[0])?.code;
+}
+
+function placeOf(
+	place: AnswerPlace | undefined,
+	lens: Lens,
+): { readonly standard: string; readonly model: ModelType } | undefined {
+	const standard = place && leadStandard(place.item.alignments, lens);
+	return place === undefined || standard === undefined ? undefined : { standard, model: place.item.given };
+}
+
+function describeCell(
+	{ items, earned, possible, share, interval, responses, students }: EvidenceCell,
+	row: string | undefined,
+	column: ModelType | undefined,
+	hidden: EvidenceEntry['hidden'],
+): EvidenceEntry {
+	const name = { ...(row === undefined ? {} : { standard: row }), ...(column === undefined ? {} : { model: column }) };
+	if (hidden !== undefined) return { ...name, hidden, items };
+	const bounds = interval.kind === 'found' ? { low: interval.value.low, high: interval.value.high } : {};
+	return {
+		...name,
+		items,
+		earned: roundTo(earned, 4),
+		possible: roundTo(possible, 4),
+		share,
+		...bounds,
+		responses,
+		students,
+	};
+}
+
+/** The board as a table: a row a standard, a column a model type, and the totals. */
+export function coverageSections(
+	{ cells, students }: Pick<Evidence, 'cells' | 'students'>,
+	lens: Lens,
+): readonly ReportSection[] {
+	const rows = [...new Set(cells.flatMap(({ standard }) => standard ?? []))].sort();
+	const used = models.filter((model) => cells.some((cell) => cell.model === model));
+	const find = (standard: string | undefined, model: ModelType | undefined): string => {
+		const cell = cells.find((each) => each.standard === standard && each.model === model);
+		if (cell === undefined) return '–';
+		if (cell.share === undefined) return 'hidden';
+		return `${percent(cell.share)} of ${cell.possible} points`;
+	};
+	const board = [...rows, undefined].map((standard): readonly ReportCell[] => [
+		standard ?? 'All',
+		...used.map((model) => find(standard, model)),
+		find(standard, undefined),
+	]);
+	const details = cells
+		.filter(({ standard }) => standard !== undefined)
+		.sort((a, b) => (`${a.standard}` < `${b.standard}` ? -1 : a.standard === b.standard ? 0 : 1))
+		.map((cell): readonly ReportCell[] => [
+			cell.standard ?? '',
+			cell.model ?? 'all models',
+			cell.share === undefined ? 'hidden' : percent(cell.share),
+			cell.low === undefined || cell.high === undefined ? null : intervalText({ low: cell.low, high: cell.high }),
+			cell.earned ?? null,
+			cell.possible ?? null,
+			cell.responses ?? null,
+			cell.students ?? null,
+			cell.items,
+		]);
+	return [
+		makeSection(
+			`Points earned by standard and model (${lens.framework} ${lens.edition})`,
+			['Standard', ...used, 'all models'],
+			board,
+			[
+				`${students} students. A cell with fewer than 3 items rests on very little; the next table says how many each has.`,
+			],
+		),
+		makeSection(
+			'The same with counts and intervals',
+			['Standard', 'Model', 'Share', '95 % interval', 'Earned', 'Possible', 'Responses', 'Students', 'Items'],
+			details,
+		),
+	];
+}

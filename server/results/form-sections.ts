@@ -1,0 +1,49 @@
+import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
+import { measureReliability } from '../../item-bank/analysis/reliability.ts';
+import { describeScores } from '../../item-bank/analysis/score-distribution.ts';
+import { keepComplete } from '../../item-bank/analysis/select-students.ts';
+import type { Report, ReportSection } from '../../item-bank/types.ts';
+import { makeSection, type ReportCell, roundTo } from './report-text.ts';
+import type { ResultTable } from './result-set.ts';
+
+/** How the scores of a form spread and how far they can be trusted. Hidden in a shared copy of fewer than 10 students. */
+export function formSections({ table }: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
+	const hidden = hideSmall(table.students.length, copy);
+	if (hidden !== undefined) return [{ title: `Scores: ${title}`, notes: [hidden] }];
+	const { table: complete, leftOut } = keepComplete(table);
+	const notes = [
+		`${complete.students.length} students with points on every item${leftOut === 0 ? '' : `; ${leftOut} left out, whose responses are not all there or rated`}.`,
+	];
+	const scores = describeScores(complete);
+	if (scores.kind === 'refused')
+		return [{ title: `Scores: ${title}`, notes: [...notes, `No figures: ${scores.message}.`] }];
+	const { maximum, mean, median, deviation, lowest, highest } = scores.value;
+	const rows: ReportCell[][] = [
+		['Points possible', roundTo(maximum, 2)],
+		['Mean', roundTo(mean, 2)],
+		['Median', roundTo(median, 2)],
+		['Standard deviation', roundTo(deviation, 2)],
+		...(copy === 'own' ? [['Lowest and highest', `${roundTo(lowest, 2)} and ${roundTo(highest, 2)}`]] : []),
+	];
+	const reliability = measureReliability(complete);
+	if (reliability.kind === 'refused') notes.push(`No reliability: ${reliability.message}.`);
+	else {
+		const { alpha, interval, standardError, isKr20 } = reliability.value;
+		rows.push(
+			[`Reliability (${isKr20 ? 'KR-20' : 'alpha'})`, roundTo(alpha, 2)],
+			['95 % interval of it', `${roundTo(interval.low, 2)} to ${roundTo(interval.high, 2)}`],
+			['Standard error of measurement, points', roundTo(standardError, 2)],
+		);
+		notes.push(
+			`Two thirds of the scores lie within ${roundTo(standardError, 1)} points of what the student would get on average: bands that narrow say nothing about one student.`,
+		);
+	}
+	return [makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes)];
+}
+
+/** Why figures on so few students are not shown in a copy; undefined where they are. */
+export function hideSmall(students: number, copy: Report['copy']): string | undefined {
+	if (students === 0) return 'No student has responses.';
+	if (copy === 'own' || students >= leastStudents) return undefined;
+	return `Hidden: fewer than ${leastStudents} students.`;
+}
