@@ -34,7 +34,7 @@ export async function exportForm(
 	id: string,
 	order: ExportOrder,
 ): Promise<{ readonly file: HandedFile; readonly told: ExportNotes }> {
-	const response = await request(`/api/forms/${encodeURIComponent(id)}/export`, order);
+	const response = await request(`/api/forms/${encodeURIComponent(id)}/export`, { body: order });
 	const told = JSON.parse(decodeURIComponent(response.headers.get('zeropair-report') ?? '{}')) as ExportNotes;
 	return { file: await handOver(response), told };
 }
@@ -51,7 +51,7 @@ export async function fetchGroups(): Promise<readonly GroupEntry[]> {
 
 /** An archive of PDF files of a form. */
 export async function printForm(id: string, order: PrintOrder): Promise<HandedFile> {
-	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/print`, order));
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/print`, { body: order }));
 }
 
 async function handOver(response: Response): Promise<HandedFile> {
@@ -59,12 +59,28 @@ async function handOver(response: Response): Promise<HandedFile> {
 	return { name, content: await response.blob() };
 }
 
-async function request(path: string, body?: unknown): Promise<Response> {
-	const options =
-		body === undefined
-			? {}
-			: { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
-	const response = await fetch(path, options).catch(() => {
+/** What a request carries. */
+export interface RequestParts {
+	/** GET without a body and POST with one when left out. */
+	readonly method?: string;
+	/** Sent as JSON. */
+	readonly body?: unknown;
+	readonly signal?: AbortSignal | undefined;
+}
+
+/** Names of the events on the window that say that the bank stopped answering, and that it answers again. */
+export const bankLostEvent = 'zp-bank-lost';
+export const bankFoundEvent = 'zp-bank-found';
+
+/** Asks the bank; comes back only with an answer in 2xx. Throws ApiError, and AbortError when given up. */
+export async function request(path: string, parts: RequestParts = {}): Promise<Response> {
+	const { body, signal } = parts;
+	const { method = body === undefined ? 'GET' : 'POST' } = parts;
+	const content =
+		body === undefined ? {} : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+	const response = await fetch(path, { method, ...content, signal: signal ?? null }).catch((error: unknown) => {
+		if (signal?.aborted) throw error;
+		window.dispatchEvent(new Event(bankLostEvent));
 		throw new ApiError(
 			'unreachable',
 			'The bank does not answer. Is it still running? Nothing was changed; try again when it is.',

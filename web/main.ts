@@ -3,4 +3,4 @@ import '@fontsource/source-sans-3/latin-600.css';
 import '@fontsource/source-serif-4/latin-400.css';
 import '@fontsource/source-serif-4/latin-600.css';
 import './style.css';
-import './pages/zp-forms-page.ts';
+import './elements/zp-frame.ts';

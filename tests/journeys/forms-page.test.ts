@@ -60,7 +60,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 	});
 
 	async function openForm(title: string): Promise<void> {
-		await page.goto(service.url);
+		await page.goto(`${service.url}#/forms`);
 		await page.getByRole('link', { name: title }).click();
 		await page.getByRole('heading', { name: title, level: 2 }).waitFor();
 	}

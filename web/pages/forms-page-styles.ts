@@ -2,10 +2,6 @@ import { css } from 'lit';
 
 /** Ruled paper with two margins: where you are on the left, what the bank computed on the right. */
 export const pageStyles = css`
-	header { display: flex; gap: 24px; align-items: baseline; padding: 14px 28px; border-bottom: 1px solid var(--ink); }
-	h1 { font: 600 22px/28px var(--sans); margin: 0; display: flex; gap: 10px; align-items: center; }
-	h1 img { width: 28px; height: 28px; background: #fbf8f1; border-radius: 4px; }
-	header p { margin: 0; color: var(--ink-soft); }
 	.page { display: grid; grid-template-columns: 240px minmax(0, 1fr); }
 	nav { padding: 28px 20px 28px 28px; border-right: 2px solid var(--paper-line); }
 	nav h2 { font: 600 16px/28px var(--sans); margin: 0; }
@@ -14,7 +10,7 @@ export const pageStyles = css`
 	nav small { display: block; color: var(--ink-soft); font-size: 14px; line-height: 21px; }
 	a { color: var(--ink); }
 	a[aria-current='page'] { font-weight: 600; text-decoration: none; border-left: 4px solid var(--ink); padding-left: 8px; margin-left: -12px; }
-	main { padding: 28px; min-width: 0; }
+	.middle { padding: 28px; min-width: 0; }
 	.title h2 { font: 600 24px/28px var(--sans); margin: 0; }
 	.title p { margin: 0 0 14px; color: var(--ink-soft); }
 	label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; cursor: pointer; }
@@ -33,11 +29,10 @@ export const pageStyles = css`
 	@media (max-width: 720px) {
 		.page { grid-template-columns: minmax(0, 1fr); }
 		nav { border-right: 0; border-bottom: 2px solid var(--paper-line); padding: 14px; }
-		main { padding: 14px; }
-		header { flex-wrap: wrap; gap: 0 16px; padding: 10px 14px; }
+		.middle { padding: 14px; }
 	}
 	@media print {
-		nav, header, zp-export-panel, zp-item-facts, label { display: none; }
+		nav, zp-export-panel, zp-item-facts, label { display: none; }
 		.page, article { display: block; }
 		article { break-inside: avoid; }
 	}

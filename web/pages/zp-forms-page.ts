@@ -58,13 +58,9 @@ export class ZpFormsPage extends LitElement {
 
 	protected override render(): TemplateResult {
 		return html`
-			<header>
-				<h1><img src="./icon.svg" alt="" width="32" height="32" /> Zeropair</h1>
-				<p>The bank on this machine. Keys and items are confidential.</p>
-			</header>
 			<div class="page">
 				<nav aria-label="Forms">${this.renderList()}</nav>
-				<main>${this.renderMain()}</main>
+				<div class="middle">${this.renderMain()}</div>
 			</div>
 		`;
 	}
