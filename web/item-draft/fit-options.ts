@@ -24,7 +24,8 @@ export function letterParts<Part extends PartItem>(part: Part): Part {
 			const follow = (id: string): string => letters.charAt(part.options.findIndex((option) => option.id === id));
 			const { key, rule } = part;
 			const named = typeof key === 'string' ? follow(key) : key?.map(follow);
-			const stated = rule.kind === 'stated' ? { ...rule, options: rule.options.map(follow).filter((id) => id !== '') } : rule;
+			const stated =
+				rule.kind === 'stated' ? { ...rule, options: rule.options.map(follow).filter((id) => id !== '') } : rule;
 			return { ...part, options: letter(part.options), rule: stated, ...(named === undefined ? {} : { key: named }) };
 		}
 		case 'order':

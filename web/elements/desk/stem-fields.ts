@@ -66,7 +66,8 @@ function renderTableFields(editor: Editor, path: Path, table: TableBlock): Templ
 	const cell = (at: Path, label: string, value: string): TemplateResult =>
 		html`<td><input type="text" aria-label=${label} data-path=${`/${at.join('/')}`} .value=${value} @input=${({ target }: Event) => target instanceof HTMLInputElement && editor.change(at, target.value)} /></td>`;
 	const resize = (by: 1 | -1): void => {
-		const resized = (cells: readonly string[]): readonly string[] => (by === 1 ? [...cells, '`0`'] : cells.slice(0, -1));
+		const resized = (cells: readonly string[]): readonly string[] =>
+			by === 1 ? [...cells, '`0`'] : cells.slice(0, -1);
 		editor.change(path, { ...table, header: resized(header), rows: rows.map(resized) });
 	};
 	return html`

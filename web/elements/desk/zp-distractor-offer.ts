@@ -40,7 +40,7 @@ export class ZpDistractorOffer extends LitElement {
 	];
 
 	protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
-		const before = changed.get("asked") as ZpDistractorOffer["asked"] | undefined;
+		const before = changed.get('asked') as ZpDistractorOffer['asked'] | undefined;
 		if (before && JSON.stringify(before.rule) !== JSON.stringify(this.asked.rule)) this.chosen = undefined;
 	}
 

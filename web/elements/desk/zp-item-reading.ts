@@ -66,7 +66,10 @@ export class ZpItemReading extends LitElement {
 
 	private renderChecks(notes: readonly ReviewNote[]): TemplateResult {
 		const stops = notes.filter(({ severity }) => severity === 'stop').length;
-		const counts = [stops > 0 ? words.stops(stops) : '', notes.length > stops ? words.advice(notes.length - stops) : ''];
+		const counts = [
+			stops > 0 ? words.stops(stops) : '',
+			notes.length > stops ? words.advice(notes.length - stops) : '',
+		];
 		return html`<h3 id="checks">${words.checks}</h3>
 			<p role="status" class=${stops > 0 ? 'short' : 'soft'}>${notes.length === 0 ? words.noChecks : counts.filter((part) => part !== '').join(', ')}</p>
 			<ul>
@@ -118,7 +121,9 @@ function renderWrong({ answer, says, sentence }: WrongAnswerNote): TemplateResul
 
 function renderFramework(item: Item, framework: string, edition: string, name: string): TemplateResult {
 	const own = item.alignments.filter((alignment) => alignment.framework === framework && alignment.edition === edition);
-	const codes = own.map(({ code, extent, primary }) => `${code}, ${words.extents[extent]}${primary ? `, ${words.primary}` : ''}`);
+	const codes = own.map(
+		({ code, extent, primary }) => `${code}, ${words.extents[extent]}${primary ? `, ${words.primary}` : ''}`,
+	);
 	return html`<tr><th scope="row">${name}</th><td class=${own.length === 0 ? 'soft' : ''}>${own.length === 0 ? words.notAligned : codes.join('; ')}</td></tr>`;
 }
 

@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { findFramework, findStandard } from '../../../item-bank/standards/code.ts';
 import type { KindName, ModelType } from '../../../item-bank/types.ts';
 import { printAddress } from '../../address.ts';
-import { type Beginning } from '../../item-draft/fresh-item.ts';
+import type { Beginning } from '../../item-draft/fresh-item.ts';
 import { listDrafts } from '../../item-draft/keep-draft.ts';
 import { deskWords as words } from '../../messages/item-desk.ts';
 import { words as shared } from '../../messages/words.ts';
@@ -87,7 +87,8 @@ export class ZpItemStart extends LitElement {
 	private renderChoices(field: 'given' | 'kind', names: Readonly<Record<string, string>>): TemplateResult {
 		return html`<div class="choices">
 			${Object.entries(names).map(
-				([name, shown]) => html`<label><input type="radio" name=${field} value=${name} .checked=${live(this[field] === name)} @change=${() => this.choose(field, name)} /> ${shown}</label>`,
+				([name, shown]) =>
+					html`<label><input type="radio" name=${field} value=${name} .checked=${live(this[field] === name)} @change=${() => this.choose(field, name)} /> ${shown}</label>`,
 			)}
 		</div>`;
 	}
