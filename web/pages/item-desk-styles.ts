@@ -3,12 +3,6 @@ import { css } from 'lit';
 /** The desk: the item as a student meets it, what an author decides, and in the right margin what the bank computes. */
 export const itemDeskStyles = css`
 	:host { display: block; font: 400 16px/24px var(--sans); }
-	.head { position: sticky; top: 0; z-index: 3; background: var(--paper); display: flex; flex-wrap: wrap; gap: 4px 14px; align-items: center; padding: 7px 28px; border-bottom: 1px solid var(--rule); min-height: 52px; }
-	.head h2 { font-size: 18px; line-height: 24px; overflow-wrap: anywhere; }
-	.head .who { font-size: 14px; line-height: 20px; color: var(--ink-soft); }
-	.head .actions { margin-left: auto; display: flex; flex-wrap: wrap; gap: 8px; align-items: center; }
-	.head .unsaved { color: var(--pencil); font-size: 14px; line-height: 20px; }
-	button[aria-disabled='true'] { color: var(--ink-soft); background: transparent; border-color: var(--paper-line); }
 	.told { padding: 0 28px; }
 	.told:not(:empty) { padding: 10px 28px; }
 	.told .failure { background: var(--pencil-wash); padding: 10px 14px; }
@@ -17,7 +11,7 @@ export const itemDeskStyles = css`
 	.desk { display: grid; grid-template-columns: minmax(0, 1.06fr) minmax(0, 1fr) 330px; }
 	.desk > section { padding: 14px 18px 28px; min-width: 0; }
 	.desk > section > h3 { font-size: 14px; line-height: 20px; color: var(--ink-soft); margin-bottom: 10px; font-weight: 400; }
-	.sheet { background: var(--sheet); border-right: 1px solid var(--paper-line); padding-left: 28px; }
+	.desk > .sheet { background: var(--sheet); border-right: 1px solid var(--paper-line); padding-left: 28px; }
 	.bank { border-left: 2px solid var(--paper-line); }
 	.sheet, .bank { position: sticky; top: 53px; align-self: start; max-height: calc(100vh - 53px); overflow: auto; min-height: calc(100vh - 53px); }
 	.group { border-top: 1px solid var(--rule); padding: 7px 0 14px; }
@@ -63,15 +57,13 @@ export const itemDeskStyles = css`
 
 	@media (max-width: 1180px) {
 		.desk { grid-template-columns: minmax(0, 1fr) 290px; }
-		.sheet { grid-column: 1 / -1; border-right: 0; border-bottom: 2px solid var(--paper-line); }
+		.desk > .sheet { grid-column: 1 / -1; border-right: 0; border-bottom: 2px solid var(--paper-line); }
 		.sheet, .bank { position: static; max-height: none; min-height: 0; }
 	}
 	@media (max-width: 760px) {
 		.desk { grid-template-columns: minmax(0, 1fr); }
-		.desk > section, .sheet { padding: 14px; }
+		.desk > section, .desk > .sheet { padding: 14px; }
 		.bank { border-left: 0; border-top: 2px solid var(--paper-line); }
-		.head { padding: 7px 14px; position: static; }
-		.head .actions { margin-left: 0; width: 100%; }
 		.told, .told:not(:empty) { padding-left: 14px; padding-right: 14px; }
 		.try { padding: 7px 14px 42px; }
 	}

@@ -10,7 +10,6 @@ import { renderItemFields } from '../elements/desk/item-fields.ts';
 import type { DeskRequest } from '../elements/desk/zp-desk-head.ts';
 import '../elements/answer/zp-item-trial.ts';
 import '../elements/desk/zp-desk-head.ts';
-import '../elements/desk/zp-family-desk.ts';
 import '../elements/desk/zp-item-history.ts';
 import '../elements/desk/zp-item-reading.ts';
 import '../elements/desk/zp-item-start.ts';
@@ -127,10 +126,9 @@ export class ZpItemDesk extends LitElement {
 				return;
 			case 'approve':
 				void this.approve(work);
-				return;
+				break;
 			case 'retire':
 				void this.stamp(work, retireItem, words.retired);
-				return;
 		}
 	}
 
@@ -243,6 +241,8 @@ export class ZpItemDesk extends LitElement {
 
 	protected override render(): TemplateResult {
 		if (this.itemId === '') {
+			// Families are a large part of the core: they are loaded where items are made from one.
+			if (this.query.has('family')) void import('../elements/desk/zp-family-desk.ts');
 			return this.query.has('family')
 				? html`<zp-family-desk .query=${this.query}></zp-family-desk>`
 				: html`<zp-item-start .query=${this.query} @start-chosen=${(event: CustomEvent<Beginning>) => this.start(event)}></zp-item-start>`;

@@ -34,7 +34,7 @@ export class ZpItemTrial extends LitElement {
 			.actions { display: flex; flex-wrap: wrap; gap: 12px; margin: 28px 0 0; }
 			.actions button { font: 600 18px/24px var(--sans); min-height: 48px; padding: 8px 22px; border: 1.5px solid var(--ink); border-radius: 0; background: var(--sheet); color: var(--ink); cursor: pointer; touch-action: manipulation; }
 			.actions .main { background: var(--ink); color: var(--paper); }
-			.outcome { margin-top: 20px; border-left: 2px solid var(--ink); padding-left: 18px; }
+			.outcome { margin-top: 28px; border-left: 2px solid var(--ink); padding-left: 18px; }
 		`,
 	];
 

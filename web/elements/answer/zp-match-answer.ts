@@ -30,7 +30,7 @@ export class ZpMatchAnswer extends AnswerElement<MatchResponse> {
 		answerStyles,
 		css`
 			.sides { position: relative; display: grid; grid-template-columns: minmax(0, max-content) minmax(28px, 88px) minmax(0, max-content); }
-			h3 { font: 600 16px/24px var(--sans); margin: 0 0 4px; }
+			h2 { font: 600 16px/24px var(--sans); margin: 0 0 4px; }
 			ul { list-style: none; margin: 0; padding: 0; display: flex; flex-direction: column; gap: 8px; }
 			button { display: flex; gap: 10px; align-items: center; text-align: left; width: 100%; font: inherit; }
 			button[aria-pressed='true'] { border-color: var(--pencil); box-shadow: inset 0 0 0 1.5px var(--pencil); }
@@ -71,11 +71,11 @@ export class ZpMatchAnswer extends AnswerElement<MatchResponse> {
 		const { item } = this;
 		return html`<p class="hint">${words.matchHint}</p>
 			<div class="sides">
-				<section><h3>${words.matchLeft}</h3><ul>${item.left.map((entry) => html`<li>${this.renderLeft(entry)}</li>`)}</ul></section>
+				<section><h2>${words.matchLeft}</h2><ul>${item.left.map((entry) => html`<li>${this.renderLeft(entry)}</li>`)}</ul></section>
 				<div class="gap" aria-hidden="true">
 					<svg class="joins">${this.lines.map(({ y1, y2 }) => svg`<line x1="0" x2="100%" y1=${y1} y2=${y2}></line>`)}</svg>
 				</div>
-				<section><h3>${words.matchRight}</h3><ul>${item.right.map((entry) => html`<li>${this.renderRight(entry)}</li>`)}</ul></section>
+				<section><h2>${words.matchRight}</h2><ul>${item.right.map((entry) => html`<li>${this.renderRight(entry)}</li>`)}</ul></section>
 			</div>
 			${this.renderSaid()}`;
 	}

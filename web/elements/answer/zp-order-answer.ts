@@ -19,7 +19,7 @@ export class ZpOrderAnswer extends AnswerElement<OrderResponse> {
 		answerStyles,
 		css`
 			.sides { display: flex; flex-wrap: wrap; gap: 14px 48px; }
-			h3 { font: 600 16px/28px var(--sans); margin: 0; }
+			h2 { font: 600 16px/28px var(--sans); margin: 0; }
 			ol, ul { list-style: none; margin: 0; padding: 0; }
 			.tray { display: flex; flex-direction: column; gap: 8px; min-width: 120px; }
 			.tray button { display: flex; gap: 12px; align-items: center; text-align: left; width: 100%; font: inherit; cursor: grab; }
@@ -41,7 +41,7 @@ export class ZpOrderAnswer extends AnswerElement<OrderResponse> {
 		return html`<p class="hint">${words.orderHint}</p>
 			<div class="sides">
 				<section aria-labelledby="tray" @dragover=${allowDrop} @drop=${(event: DragEvent) => this.drop(event, undefined)}>
-					<h3 id="tray">${words.orderTray}</h3>
+					<h2 id="tray">${words.orderTray}</h2>
 					<ul class="tray">
 						${waiting.length === 0 ? html`<li class="end">${words.allPlaced}</li>` : nothing}
 						${repeat(
@@ -55,7 +55,7 @@ export class ZpOrderAnswer extends AnswerElement<OrderResponse> {
 					</ul>
 				</section>
 				<section aria-labelledby="places">
-					<h3 id="places">${words.orderPlaces}</h3>
+					<h2 id="places">${words.orderPlaces}</h2>
 					<div class="end">${ends[0]}</div>
 					<ol class="places">
 						${repeat(

@@ -17,7 +17,7 @@ export class ZpOutcome extends LitElement {
 	static override styles = css`
 		:host { display: block; font: 400 18px/28px var(--sans); color: var(--ink); }
 		.state { font-weight: 600; margin: 0; }
-		h3 { font: 600 16px/28px var(--sans); margin: 14px 0 0; }
+		h2 { font: 600 16px/28px var(--sans); margin: 14px 0 0; }
 		p { margin: 0; max-width: 40em; }
 		ol, ul { margin: 0; padding: 0; list-style: none; max-width: 40em; }
 		li { padding: 3px 0; }
@@ -39,16 +39,16 @@ export class ZpOutcome extends LitElement {
 			${
 				consistent.length === 0
 					? nothing
-					: html`<h3>${words.consistent}</h3><ul>${consistent.map((line) => html`<li>${line}</li>`)}</ul><p class="hint">${words.hintOnly}</p>`
+					: html`<h2>${words.consistent}</h2><ul>${consistent.map((line) => html`<li>${line}</li>`)}</ul><p class="hint">${words.hintOnly}</p>`
 			}
-			${steps.length === 0 || key.kind === 'rubric' ? nothing : html`<h3>${words.steps}</h3><ol>${steps.map(renderStep)}</ol>`}
+			${steps.length === 0 || key.kind === 'rubric' ? nothing : html`<h2>${words.steps}</h2><ol>${steps.map(renderStep)}</ol>`}
 		`;
 	}
 
 	private renderKey({ score, key }: Judgement): TemplateResult | typeof nothing {
 		if (score.state === 'correct' || key.kind === 'rubric') return nothing;
 		const printed = key.kind === 'value' ? printMathematics(numberNode(key.value)) : printKey(key);
-		return html`<h3>${words.rightAnswer}</h3><p class="math">${printed}</p>`;
+		return html`<h2>${words.rightAnswer}</h2><p class="math">${printed}</p>`;
 	}
 }
 
