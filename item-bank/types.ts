@@ -56,6 +56,11 @@ export type BuildAnswer = FormsBuilt | FormsImpossible | BuildUndecided;
  * Everything wrong with a piece of content, in a stable order.
  */
 export type ProblemList = readonly ProblemEntry[];
+export type FamilyParameter = IntegerParameter | WordParameter | SwitchParameter;
+/**
+ * Every family of items at its newest version.
+ */
+export type FamilyList = readonly FamilyEntry[];
 /**
  * A figure as a model, never as a picture: what is drawn follows from these numbers alone.
  */
@@ -152,6 +157,10 @@ export type ItemResponse =
 	| SetResponse;
 export type PartResponse =
 	ChoiceResponse | GridResponse | EntryResponse | PointResponse | OrderResponse | MatchResponse | ExplanationResponse;
+/**
+ * What the rules of item writing say of items that stand on one form.
+ */
+export type ReviewList = readonly ReviewEntry[];
 /**
  * Items that could stand in another's place, the best first.
  */
@@ -925,6 +934,74 @@ export interface ExportOrder {
 	readonly images?: 'png' | 'svg';
 }
 /**
+ * A seeded maker of items of one sort.
+ */
+export interface FamilyEntry {
+	readonly id: string;
+	readonly version: number;
+	readonly name: string;
+	/**
+	 * What it makes, for a person.
+	 */
+	readonly sentence: string;
+	/**
+	 * What may be asked of it, by name.
+	 */
+	readonly parameters: {
+		[k: string]: FamilyParameter;
+	};
+	readonly standards: readonly Alignment[];
+	readonly given: readonly ModelType[];
+	readonly kinds: readonly string[];
+	readonly dok: readonly number[];
+	/**
+	 * Ids of the error patterns its wrong answers are there to show.
+	 */
+	readonly targets: readonly string[];
+	/**
+	 * What makes some of its items harder than others.
+	 */
+	readonly features: readonly string[];
+}
+/**
+ * A whole number from least to most.
+ */
+export interface IntegerParameter {
+	readonly kind: 'integer';
+	readonly sentence: string;
+	readonly least: number;
+	readonly most: number;
+	readonly usual: number;
+}
+/**
+ * One of a few words.
+ */
+export interface WordParameter {
+	readonly kind: 'word';
+	readonly sentence: string;
+	readonly words: readonly string[];
+	readonly usual: string;
+}
+/**
+ * Yes or no.
+ */
+export interface SwitchParameter {
+	readonly kind: 'switch';
+	readonly sentence: string;
+	readonly usual: boolean;
+}
+/**
+ * Link from an item to one standard: framework + edition + code. Grade and extent belong to the link.
+ */
+export interface Alignment {
+	readonly framework: string;
+	readonly edition: string;
+	readonly code: string;
+	readonly grade: string;
+	readonly extent: 'full' | 'partial';
+	readonly primary?: boolean;
+}
+/**
  * A figure drawn, and described in words.
  */
 export interface FigureDrawing {
@@ -1166,17 +1243,6 @@ export interface Context {
 	 */
 	readonly setting: string;
 	readonly role: 'position' | 'change' | 'total-distance' | 'comparison';
-}
-/**
- * Link from an item to one standard: framework + edition + code. Grade and extent belong to the link.
- */
-export interface Alignment {
-	readonly framework: string;
-	readonly edition: string;
-	readonly code: string;
-	readonly grade: string;
-	readonly extent: 'full' | 'partial';
-	readonly primary?: boolean;
 }
 /**
  * The family that made the item, for a record only: the item stands by itself and stays readable when the family is gone.
@@ -1769,6 +1835,57 @@ export interface ItemSaved {
 	readonly record: ItemEntry;
 	readonly problems: ProblemList;
 }
+/**
+ * Items that were made, and why there are fewer than asked for.
+ */
+export interface MadeItems {
+	/**
+	 * Family that made them; left out where none makes items of the shape.
+	 */
+	readonly family?: string;
+	readonly items: readonly MadeItem[];
+	readonly problems: ProblemList;
+}
+/**
+ * An item of a family, and its id where the bank keeps it.
+ */
+export interface MadeItem {
+	readonly id?: string;
+	/**
+	 * Whether this order brought it into the bank; the same order keeps nothing twice.
+	 */
+	readonly isNew?: boolean;
+	readonly item: Item;
+}
+/**
+ * What is wanted of a family.
+ */
+export interface MakeOrder {
+	readonly family: string;
+	readonly count: number;
+	/**
+	 * The same seed makes the same items; 1 when left out.
+	 */
+	readonly seed?: string;
+	/**
+	 * What is asked of the family, by name; the rest is left to it.
+	 */
+	readonly parameters?: {
+		[k: string]: number | string | boolean;
+	};
+	/**
+	 * Code of a standard that every item must carry.
+	 */
+	readonly standard?: string;
+	/**
+	 * Whether to keep the items in the bank; otherwise they are only shown.
+	 */
+	readonly keep?: boolean;
+	/**
+	 * Whether kept items are approved at once; otherwise they are drafts.
+	 */
+	readonly approve?: boolean;
+}
 export interface PatternEntry {
 	readonly id: string;
 	readonly name: string;
@@ -1945,6 +2062,25 @@ export interface SwapOrder {
 	 * @maxItems 40
 	 */
 	readonly notOnForms?: readonly string[];
+}
+/**
+ * How many items like one of the bank are wanted.
+ */
+export interface VariantOrder {
+	readonly version?: number;
+	readonly count: number;
+	/**
+	 * The same seed makes the same items; 1 when left out.
+	 */
+	readonly seed?: string;
+	/**
+	 * Whether to keep the items in the bank; otherwise they are only shown.
+	 */
+	readonly keep?: boolean;
+	/**
+	 * Whether kept items are approved at once; otherwise they are drafts.
+	 */
+	readonly approve?: boolean;
 }
 /**
  * Names one version.

@@ -8,6 +8,7 @@ import type {
 	BuildOrder,
 	BuildResult,
 	ExportOrder,
+	FamilyList,
 	Figure,
 	FigureDrawing,
 	FormCreation,
@@ -29,12 +30,16 @@ import type {
 	ItemQuery,
 	ItemRevision,
 	ItemSaved,
+	MadeItems,
+	MakeOrder,
 	PatternList,
 	PrintOrder,
 	ProblemList,
+	ReviewList,
 	Supply,
 	SwapOffers,
 	SwapOrder,
+	VariantOrder,
 	VersionChoice,
 } from '../item-bank/types.ts';
 
@@ -74,6 +79,9 @@ export interface Api {
 		readonly query: VersionQuery & { readonly answer: string };
 		readonly answer: AnswerExplanation;
 	};
+	readonly 'POST /api/items/{id}/variants': { readonly body: VariantOrder; readonly answer: MadeItems };
+	readonly 'POST /api/items/make': { readonly body: MakeOrder; readonly answer: MadeItems };
+	readonly 'GET /api/families': { readonly answer: FamilyList };
 	readonly 'GET /api/patterns': { readonly answer: PatternList };
 	readonly 'GET /api/standards': { readonly answer: FrameworkList };
 	readonly 'GET /api/standards/{framework}/{edition}': { readonly answer: Supply };
@@ -89,6 +97,7 @@ export interface Api {
 	/** text/csv; holds keys. */
 	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
 	readonly 'GET /api/forms/{id}/blueprint': { readonly query: VersionQuery; readonly answer: Blueprint };
+	readonly 'GET /api/forms/{id}/review': { readonly query: VersionQuery; readonly answer: ReviewList };
 	readonly 'POST /api/forms/{id}/swap': { readonly body: SwapOrder; readonly answer: SwapOffers };
 	readonly 'POST /api/forms/build': { readonly body: BuildOrder; readonly answer: BuildResult };
 	readonly 'GET /api/forms/compare': {

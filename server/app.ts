@@ -9,6 +9,7 @@ import { projectRoot } from './project-root.ts';
 import { RequestError } from './request-errors.ts';
 import { addAssemblyRoutes } from './routes/assembly.ts';
 import { addBlueprintRoutes } from './routes/blueprints.ts';
+import { addFamilyRoutes } from './routes/families.ts';
 import { addFigureRoutes } from './routes/figures.ts';
 import { addFormRoutes } from './routes/forms.ts';
 import { addGridProfileRoutes } from './routes/grid-profiles.ts';
@@ -72,6 +73,7 @@ export function buildApp(options: AppOptions): FastifyInstance {
 	addFigureRoutes(app);
 	addGridProfileRoutes(app);
 	addPatternRoutes(app, options.store);
+	addFamilyRoutes(app, options.store);
 	addBlueprintRoutes(app, options.store);
 	addAssemblyRoutes(app, options.store, options.clock ?? (() => new Date()));
 	addOpenApiRoutes(app, routes);

@@ -1,5 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { type ItemOrder, makeItems } from '../item-bank/families/make-items.ts';
+import { invariant } from '../item-bank/invariant.ts';
+import { idOf } from './making.ts';
 import { projectRoot } from './project-root.ts';
 import type { NewBlueprint } from './store/blueprint-store.ts';
 import type { NewForm } from './store/form-store.ts';
@@ -30,7 +33,10 @@ export class DemoPresentError extends Error {
 
 /** The demo department of Saltmarsh Ridge as it stands in a folder of JSON files. */
 export interface Demo {
+	/** Written by hand. */
 	readonly items: readonly NewItem[];
+	/** Made by families, from the orders in made-items.json. */
+	readonly made: readonly NewItem[];
 	readonly forms: readonly NewForm[];
 	readonly groups: readonly NewGroup[];
 	readonly blueprints: readonly NewBlueprint[];
@@ -44,10 +50,20 @@ export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): 
 	const read = (path: string): unknown => JSON.parse(readFileSync(join(folder, path), 'utf8'));
 	return {
 		items: files.flatMap((name) => read(join('items', name)) as readonly NewItem[]),
+		made: makeDemoItems(read('made-items.json') as readonly ItemOrder[]),
 		forms: read('forms.json') as readonly NewForm[],
 		groups: read('groups.json') as readonly NewGroup[],
 		blueprints: read('blueprints.json') as readonly NewBlueprint[],
 	};
+}
+
+/** The items that orders to families come to. Throws where an order does not come to as many as it says: the demo is at fault. */
+function makeDemoItems(orders: readonly ItemOrder[]): readonly NewItem[] {
+	return orders.flatMap((order) => {
+		const { items, problems } = makeItems(order);
+		invariant(problems.length === 0, `the demo's order of "${order.family}" cannot be filled: ${problems[0]?.message}`);
+		return items.map((item) => ({ id: idOf(item), item }));
+	});
 }
 
 /**
@@ -58,7 +74,7 @@ export function readDemo(folder: string = join(projectRoot, 'item-bank/demo')): 
 export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<DemoReport> {
 	const present = await listPresent(store, demo);
 	const isMissing = ({ id }: { readonly id?: string }): boolean => id === undefined || !present.has(id);
-	const items = demo.items.filter(isMissing);
+	const items = [...demo.items, ...demo.made].filter(isMissing);
 	const groups = demo.groups.filter(isMissing);
 	const forms = demo.forms.filter(isMissing);
 	const blueprints = demo.blueprints.filter(isMissing);
@@ -73,7 +89,7 @@ export async function fillDemo(store: Store, demo: Demo = readDemo()): Promise<D
 
 /** Ids of the demo, and of anything else that is no item, that the bank has. */
 async function listPresent(store: Store, demo: Demo): Promise<ReadonlySet<string>> {
-	const wanted = demo.items.flatMap(({ id }) => (id === undefined ? [] : [{ id, version: 1 }]));
+	const wanted = [...demo.items, ...demo.made].flatMap(({ id }) => (id === undefined ? [] : [{ id, version: 1 }]));
 	const present = [
 		...(await store.items.getMany(wanted)),
 		...(await store.forms.list()),

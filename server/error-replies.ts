@@ -39,6 +39,8 @@ export const statuses: Readonly<Record<string, number>> = {
 	'print-figure-too-wide': 422,
 	'print-item-too-tall': 422,
 	'print-cancelled': 503,
+	'making-refused': 422,
+	'export-figure-too-small': 422,
 	'answer-unreadable': 400,
 	'option-unknown': 400,
 	'item-without-key': 422,

@@ -75,6 +75,8 @@ export function parseExpression(text: string): Expression {
  * @throws {ExpressionSyntaxError} at the first place that does not fit.
  */
 export function parseMathematics(text: string): MathematicsNode {
+	// Most options are plain numbers, which need no parser.
+	if (/^(?:0|-?[1-9]\d{0,5})$/.test(text)) return numberNode(Number(text));
 	return readMathematics(text, { isUnknownAllowed: true, isStatementAllowed: true }).mathematics;
 }
 

@@ -24,15 +24,18 @@ const marks: ReadonlyMap<string, Mark> = new Map<string, Mark>([
  */
 export function scanToken(text: string, from: number): Token {
 	let position = from;
-	while (position < text.length && /\s/.test(text.charAt(position))) position += 1;
+	while (position < text.length && isSpace(text, position)) position += 1;
 	if (position >= text.length) return { kind: 'end', position, text: '' };
-	const typed = text.slice(position, position + 2);
-	if (typed === '<=') return { kind: 'mark', mark: '≤', position, text: typed };
-	if (typed === '>=') return { kind: 'mark', mark: '≥', position, text: typed };
-	const mark = marks.get(typed.charAt(0));
-	if (mark) return { kind: 'mark', mark, position, text: typed.charAt(0) };
-	const digits = /^[0-9]+/.exec(text.slice(position))?.[0];
-	if (digits !== undefined) return scanNumeral(text, position, digits);
+	let end = position;
+	while (isDigit(text, end)) end += 1;
+	if (end > position) return scanNumeral(text, position, text.slice(position, end));
+	const typed = text.charAt(position);
+	if (text.charAt(position + 1) === '=') {
+		if (typed === '<') return { kind: 'mark', mark: '≤', position, text: '<=' };
+		if (typed === '>') return { kind: 'mark', mark: '≥', position, text: '>=' };
+	}
+	const mark = marks.get(typed);
+	if (mark) return { kind: 'mark', mark, position, text: typed };
 	const found = `"${String.fromCodePoint(text.codePointAt(position) ?? 0)}"`;
 	throw new ExpressionSyntaxError({ text, position, expected: 'a whole number, an operator or a parenthesis', found });
 }
@@ -42,9 +45,24 @@ function scanNumeral(text: string, position: number, digits: string): Token {
 		throw new ExpressionSyntaxError({ text, position: at, expected, found: `"${found}"` });
 	};
 	const after = position + digits.length;
-	const rest = /^[.,]\d*/.exec(text.slice(after))?.[0];
-	if (rest !== undefined) refuse(after, 'a whole number without decimal point or comma', digits + rest);
+	const next = text.charAt(after);
+	if (next === '.' || next === ',') {
+		let end = after + 1;
+		while (isDigit(text, end)) end += 1;
+		refuse(after, 'a whole number without decimal point or comma', digits + text.slice(after, end));
+	}
 	if (digits.length > String(LARGEST_NUMBER).length) refuse(position, 'a number of at most 6 digits', digits);
 	if (digits.length > 1 && digits.startsWith('0')) refuse(position, 'a number without leading zeros', digits);
 	return { kind: 'numeral', value: Number(digits), position, text: digits };
+}
+
+/** Whether an ASCII digit stands at an index; the codes are compared because expressions are read by the million. */
+function isDigit(text: string, at: number): boolean {
+	const code = text.charCodeAt(at);
+	return code >= 48 && code <= 57;
+}
+
+function isSpace(text: string, at: number): boolean {
+	const code = text.charCodeAt(at);
+	return code === 32 || ((code < 33 || code > 126) && /\s/.test(text.charAt(at)));
 }

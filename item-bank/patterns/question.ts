@@ -1,8 +1,9 @@
 import type { Item } from '../types.ts';
 import { findValue, subjectsOf } from './item-subjects.ts';
-import { findWrongAnswer, isSameAnswer } from './pattern.ts';
+import { isSameAnswer } from './pattern.ts';
 import type { Slips } from './slips.ts';
 import { type Answer, findRightAnswer, type Subject } from './subject.ts';
+import { answerUnder } from './work.ts';
 
 /** What patterns are held against: one right answer, and everything a student may be working on to find it. */
 export interface Question {
@@ -21,12 +22,20 @@ export function questionOf(asked: Subject | Item): Question {
 	return { subjects: subjectsOf(asked), right: findValue(asked), isGridded: asked.kind === 'gridded' };
 }
 
-/** The distinct wrong answers that slips lead to, in the order of the subjects; none where they do not apply. */
-export function answersUnder(slips: Slips, { subjects, right, isGridded }: Question): readonly Answer[] {
+/**
+ * The distinct wrong answers that slips lead to, in the order of the subjects; none where they do not apply.
+ * @param rights the right answer to each subject, where the caller has them already.
+ */
+export function answersUnder(
+	slips: Slips,
+	{ subjects, right, isGridded }: Question,
+	rights: readonly (Answer | undefined)[] = subjects.map(findRightAnswer),
+): readonly Answer[] {
 	const answers: Answer[] = [];
-	for (const subject of subjects) {
-		const wrong = findWrongAnswer({ slips }, subject);
-		if (wrong === undefined) continue;
+	for (const [index, subject] of subjects.entries()) {
+		const wrong = answerUnder(slips, subject);
+		const rightHere = rights[index];
+		if (wrong === undefined || rightHere === undefined || isSameAnswer(wrong, rightHere)) continue;
 		const marked = isGridded && typeof wrong === 'number' ? (slips.gridEntry?.(wrong) ?? wrong) : wrong;
 		const isKnown = answers.some((answer) => isSameAnswer(answer, marked));
 		if (!isKnown && (right === undefined || !isSameAnswer(marked, right))) answers.push(marked);

@@ -2,7 +2,7 @@ import type { Item } from '../types.ts';
 import { patterns } from './index.ts';
 import { isSameAnswer, type PatternId } from './pattern.ts';
 import { answersUnder, type Question, questionOf } from './question.ts';
-import type { Answer, Subject } from './subject.ts';
+import { type Answer, findRightAnswer, type Subject } from './subject.ts';
 
 /** A wrong answer with all patterns that lead to it: one group, as the answer does not tell them apart. */
 export interface WrongAnswer {
@@ -22,8 +22,9 @@ export function listWrongAnswers(asked: Subject | Item): readonly WrongAnswer[] 
 /** {@link listWrongAnswers} for a question made otherwise. */
 export function groupWrongAnswers(question: Question): readonly WrongAnswer[] {
 	const groups: { readonly answer: Answer; readonly patterns: PatternId[] }[] = [];
+	const rights = question.subjects.map(findRightAnswer);
 	for (const { id, slips } of patterns) {
-		for (const answer of answersUnder(slips, question)) {
+		for (const answer of answersUnder(slips, question, rights)) {
 			const known = groups.find((group) => isSameAnswer(group.answer, answer));
 			if (known) known.patterns.push(id);
 			else groups.push({ answer, patterns: [id] });

@@ -1,6 +1,7 @@
 import { blueprintsCommand } from './blueprints-command.ts';
 import type { Command, Outcome } from './command.ts';
 import { exportCommand } from './export-command.ts';
+import { familiesCommand } from './families-command.ts';
 import { formsCommand } from './forms-command.ts';
 import { groupsCommand } from './groups-command.ts';
 import { itemsCommand } from './items-command.ts';
@@ -27,6 +28,7 @@ export const commands: readonly Command[] = [
 	serveCommand,
 	demoCommand,
 	itemsCommand,
+	familiesCommand,
 	formsCommand,
 	groupsCommand,
 	blueprintsCommand,

@@ -1,9 +1,11 @@
+import { reviewForm } from '../../item-bank/checks/review-form.ts';
 import type { Form } from '../../item-bank/types.ts';
+import { finderOf } from '../planning.ts';
 import type { NewForm } from '../store/form-store.ts';
 import { build, compare, explain, give, swap } from './build-actions.ts';
 import type { Call, Command, Outcome } from './command.ts';
 import { readJson } from './files.ts';
-import { listItem } from './item-text.ts';
+import { listItem, writeNote } from './item-text.ts';
 import { noWords, oneWord, pickAction, versionOf } from './words.ts';
 
 /** Lists, shows and creates forms. */
@@ -13,6 +15,7 @@ export const formsCommand: Command = {
 		'forms list',
 		'forms show FORM [--version N]',
 		'forms create FILE',
+		'forms review FORM [--version N]',
 		'forms build --blueprint ID [--version N] [--count N] [--seed S] [--like FORM] [--title T …] [--keep [--id ID …]]',
 		'forms explain --blueprint ID [--version N] [--count N] [--seed S]',
 		'forms compare FORM FORM',
@@ -36,7 +39,7 @@ export const formsCommand: Command = {
 		group: { type: 'string', help: 'class group' },
 		date: { type: 'string', help: 'day, such as 2026-09-14' },
 	},
-	run: (call) => pickAction(call, { list, show, create, build, explain, compare, swap, give }),
+	run: (call) => pickAction(call, { list, show, create, review, build, explain, compare, swap, give }),
 };
 
 async function list(call: Call, words: readonly string[]): Promise<Outcome> {
@@ -79,4 +82,15 @@ async function create(call: Call, words: readonly string[]): Promise<Outcome> {
 	const store = await call.openStore(false);
 	const record = await store.forms.create(isWrapped ? (document as NewForm) : { form: document as Form });
 	return { value: record, lines: [`${record.id} version ${record.version}: ${record.form.title}`] };
+}
+
+/** What the rules of item writing find between the items of a form. */
+async function review(call: Call, words: readonly string[]): Promise<Outcome> {
+	const id = oneWord(words, 'FORM');
+	const version = versionOf(call);
+	const store = await call.openStore(true);
+	const { record, items } = await store.forms.get(id, version);
+	const notes = reviewForm(record.form, finderOf(items));
+	const lines = notes.map((note) => `${id}${writeNote(note)}`);
+	return { value: notes, lines: lines.length > 0 ? lines : ['nothing to mend'] };
 }

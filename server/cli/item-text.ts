@@ -1,6 +1,6 @@
 import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
-import type { Item, ItemFindings, Option, OptionContent, StemBlock } from '../../item-bank/types.ts';
+import type { Item, ItemFindings, Option, OptionContent, ReviewEntry, StemBlock } from '../../item-bank/types.ts';
 
 /** An item in one line. */
 export function listItem({ id, version, status, item }: ItemRecord): string {
@@ -85,7 +85,8 @@ function writeEntries(entries: readonly Option[], right: readonly string[]): rea
 	return entries.map(({ id, content }) => `${right.includes(id) ? '*' : ' '} ${id}) ${writeContent(content)}`);
 }
 
-function writeKey(key: ItemFindings['key']): string {
+/** A key in a few words. */
+export function writeKey(key: ItemFindings['key']): string {
 	switch (key?.kind) {
 		case 'value':
 			return String(key.value).replace('-', '\u2212');
@@ -109,4 +110,11 @@ function writeContent(content: OptionContent): string {
 		case 'figure':
 			return `[${describeFigure(content.figure)}]`;
 	}
+}
+
+/** A note of the rules of item writing, from its path on. */
+export function writeNote({ severity, path, message, guideline }: ReviewEntry): string {
+	const { source, number, isFromMemory } = guideline;
+	const where = `${source}${number === undefined ? '' : `, guideline ${number}`}${isFromMemory ? ', number from memory' : ''}`;
+	return `${path}: ${severity === 'stop' ? 'stops approval' : 'advice'}: ${message} (${where})`;
 }

@@ -7,7 +7,8 @@ import { describeErrors } from '../shape-problems.ts';
 import type { NewItem } from '../store/item-store.ts';
 import type { Call, Command, Outcome } from './command.ts';
 import { readJson } from './files.ts';
-import { describeItem, listItem } from './item-text.ts';
+import { describeItem, listItem, writeNote } from './item-text.ts';
+import { make, variants } from './making-actions.ts';
 import { UsageError } from './usage-error.ts';
 import { oneWord, pickAction, versionOf } from './words.ts';
 
@@ -21,10 +22,12 @@ export const itemsCommand: Command = {
 		'items show ITEM [--version N]',
 		'items add FILE',
 		'items check ITEM|FILE [--version N]',
+		'items make --family F [--count N] [--seed S] [--standard CODE] [--with NAME=VALUE …] [--approve] [--dry-run]',
+		'items variants ITEM [--count N] [--seed S] [--approve] [--dry-run]',
 		'items approve ITEM [--version N]',
 		'items retire ITEM [--version N]',
 	],
-	summary: 'finds, shows, adds, checks, approves and retires items',
+	summary: 'finds, shows, adds, checks, makes, approves and retires items',
 	options: {
 		framework: { type: 'string', help: 'framework of the code, such as ccss-m' },
 		edition: { type: 'string', help: 'its edition, such as 2010' },
@@ -42,8 +45,15 @@ export const itemsCommand: Command = {
 		limit: { type: 'string', help: 'at most this many, 1 to 200; 25 when left out' },
 		cursor: { type: 'string', help: 'next of the page before' },
 		version: { type: 'string', help: 'the newest when left out' },
+		family: { type: 'string', help: 'family to make items of; "families list" names them' },
+		count: { type: 'string', help: 'how many to make, 1 when left out' },
+		seed: { type: 'string', help: 'the same seed makes the same items; 1 when left out' },
+		standard: { type: 'string', help: 'code that every item made must carry' },
+		with: { type: 'string', multiple: true, help: 'NAME=VALUE asks something of the family; may be repeated' },
+		approve: { type: 'boolean', help: 'approve what is made' },
+		'dry-run': { type: 'boolean', help: 'make and show, keep nothing' },
 	},
-	run: (call) => pickAction(call, { find, show, add, check, approve, retire }),
+	run: (call) => pickAction(call, { find, show, add, check, make, variants, approve, retire }),
 };
 
 async function find(call: Call, words: readonly string[]): Promise<Outcome> {
@@ -101,12 +111,6 @@ function asStop(problem: ItemFindings['problems'][number]): Note {
 	return { severity: 'stop', ...problem, guideline: { source: 'the shape of an item' } };
 }
 
-function writeNote({ severity, path, message, guideline }: Note): string {
-	const { source, number, isFromMemory } = guideline;
-	const where = `${source}${number === undefined ? '' : `, guideline ${number}`}${isFromMemory ? ', number from memory' : ''}`;
-	return `${path}: ${severity === 'stop' ? 'stops approval' : 'advice'}: ${message} (${where})`;
-}
-
 async function approve(call: Call, words: readonly string[]): Promise<Outcome> {
 	return changeStatus(call, words, 'approve');
 }
@@ -131,7 +135,21 @@ function readEntry(document: unknown): NewItem {
 }
 
 function readQuery(call: Call, words: readonly string[]): ItemQuery {
-	const { version: _version, ...options } = call.options;
+	const {
+		version: _version,
+		family,
+		count,
+		seed,
+		standard,
+		with: asked,
+		approve,
+		'dry-run': dryRun,
+		...options
+	} = call.options;
+	const foreign = Object.entries({ family, count, seed, standard, with: asked, approve, 'dry-run': dryRun }).find(
+		([, value]) => value !== undefined,
+	);
+	if (foreign) throw new UsageError(`expected options of "items find", found "--${foreign[0]}"`);
 	const query = { ...options, ...(words.length > 0 ? { text: words.join(' ') } : {}), ...findFrameworkOf(options) };
 	if (!validateQuery(query)) {
 		const [problem] = describeErrors(validateQuery.errors ?? [], query);

@@ -1,7 +1,16 @@
 import type { FastifyInstance } from 'fastify';
 import { zipSync } from 'fflate';
-import type { ExportOrder, FormCreation, FormGiving, FormRevision, PrintOrder } from '../../item-bank/types.ts';
+import { reviewForm } from '../../item-bank/checks/review-form.ts';
+import type {
+	ExportOrder,
+	FormCreation,
+	FormGiving,
+	FormRevision,
+	PrintOrder,
+	ReviewList,
+} from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
+import { finderOf } from '../planning.ts';
 import { type PrintedFile, printForm } from '../print/print-form.ts';
 import { writeAnswerMap } from '../qti/answer-map.ts';
 import { exportForm } from '../qti/export-form.ts';
@@ -68,6 +77,12 @@ const schemas = {
 			},
 		},
 	},
+	review: {
+		summary: 'Say what the rules of item writing find between the items of a form',
+		params,
+		querystring: versionQuery,
+		response: { 200: answerJson('Advice, with paths into the form.', 'review-list') },
+	},
 	answerMap: {
 		summary: 'Show which exported item is which, with keys',
 		description: 'Confidential: it holds the keys.',
@@ -96,6 +111,14 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 	);
 	app.put<ById & { Body: FormRevision }>('/api/forms/:id', { schema: schemas.revise }, ({ params, body }) =>
 		underField('form', forms.revise(params.id, body.baseVersion, body.form)),
+	);
+	app.get<ById & { Querystring: { version?: number } }>(
+		'/api/forms/:id/review',
+		{ schema: schemas.review },
+		async ({ params, query }): Promise<ReviewList> => {
+			const { record, items } = await forms.get(params.id, query.version);
+			return reviewForm(record.form, finderOf(items));
+		},
 	);
 	app.post<ById & { Body: FormGiving }>(
 		'/api/forms/:id/give',

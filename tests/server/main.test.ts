@@ -18,9 +18,9 @@ describe('serve', () => {
 	test('fills a new bank with the demo department, once', async () => {
 		const dataFolder = join(makeTestFolder(), 'data');
 		const first = await serve({ dataFolder, port: 0, host: '127.0.0.1' });
-		expect(first.demo).toMatchObject({ items: 80, forms: 2 });
+		expect(first.demo).toMatchObject({ items: 600, forms: 2 });
 		const page = (await (await fetch(`${first.url}api/items?status=approved&limit=1`)).json()) as { total: number };
-		expect(page.total).toBe(80);
+		expect(page.total).toBe(600);
 		await first.stop();
 		const second = await serve({ dataFolder, port: 0, host: 'localhost' });
 		expect(second.demo).toBeUndefined();
@@ -36,7 +36,7 @@ describe('serve', () => {
 		await expect(serve({ dataFolder, port, host: '127.0.0.1' })).rejects.toMatchObject({ code: 'port-refused', port });
 		other.close();
 		const store = await openStore(dataFolder);
-		expect(await store.items.count()).toBe(80);
+		expect(await store.items.count()).toBe(600);
 		await store.close();
 	});
 
@@ -60,7 +60,7 @@ describe('serve', () => {
 test('the port comes from the command line or PORT, and text that is no port is refused', () => {
 	expect(findPort('0')).toBe(0);
 	expect(findPort('')).toBe(8417);
-	for (const text of ['http', '70000', '-1', '80.5'])
+	for (const text of ['http', '70000', '-1', '600.5'])
 		expect(() => findPort(text)).toThrow(expect.objectContaining({ code: 'port-refused' }));
 });
 

@@ -1,4 +1,5 @@
 import { isTrue } from '../../expression/evaluate.ts';
+import type { Expression } from '../../expression/tree.ts';
 import { isShownBy } from '../../figures/expressions-shown.ts';
 import type { Problem } from '../../problem.ts';
 import type { ChoiceItem, ChoiceResponse, Figure, MultipleChoiceItem, Option } from '../../types.ts';
@@ -10,7 +11,8 @@ type OptionItem = ChoiceItem | MultipleChoiceItem;
 
 /** Key of a choice or multiple-choice item, by its rule. */
 export function findOptionKey(item: OptionItem): KeyFinding<{ kind: 'options'; options: readonly string[] }> {
-	const options = item.options.filter((option, index) => isKey(item, option, `/options/${index}`)).map(({ id }) => id);
+	const isRight = keyTest(item);
+	const options = item.options.filter((option, index) => isRight(option, `/options/${index}`)).map(({ id }) => id);
 	const problems = [...checkKeyCount(item, options), ...checkTypedKey(item, options)];
 	return problems.length > 0 ? { problems } : { key: { kind: 'options', options } };
 }
@@ -62,27 +64,38 @@ function checkTypedKey(item: OptionItem, options: readonly string[]): readonly P
 	return isSame ? [] : [{ code: 'key-mismatch', path: '/key', message }];
 }
 
-function isKey(item: OptionItem, option: Option, path: string): boolean {
+/** Whether an option is right by the rule of its item. What the rule itself says is worked once, at the first option. */
+function keyTest(item: OptionItem): (option: Option, path: string) => boolean {
 	const { rule } = item;
 	switch (rule.kind) {
 		case 'stated':
-			return rule.options.includes(option.id);
-		case 'same-value':
-			return worthAt(mathematicsOf(option, path), path) === worthAt(rule.expression, '/rule/expression');
-		case 'true-statement': {
-			const statement = parseAt(mathematicsOf(option, path), path);
-			if (statement.kind !== 'statement') {
-				throw notComputable(path, 'a statement with =, <, >, ≤ or ≥', 'an expression');
-			}
-			return computeAt(path, () => isTrue(statement));
+			return ({ id }) => rule.options.includes(id);
+		case 'same-value': {
+			let wanted: number | undefined;
+			return (option, path) => {
+				const worth = worthAt(mathematicsOf(option, path), path);
+				wanted ??= worthAt(rule.expression, '/rule/expression');
+				return worth === wanted;
+			};
 		}
+		case 'true-statement':
+			return (option, path) => {
+				const statement = parseAt(mathematicsOf(option, path), path);
+				if (statement.kind !== 'statement') {
+					throw notComputable(path, 'a statement with =, <, >, ≤ or ≥', 'an expression');
+				}
+				return computeAt(path, () => isTrue(statement));
+			};
 		case 'shows': {
-			const { content } = option;
-			if (content.kind !== 'figure') throw notComputable(path, 'a figure', content.kind);
-			return isShownBy(expressionAt(rule.expression, '/rule/expression'), content.figure);
+			let wanted: Expression | undefined;
+			return ({ content }, path) => {
+				if (content.kind !== 'figure') throw notComputable(path, 'a figure', content.kind);
+				wanted ??= expressionAt(rule.expression, '/rule/expression');
+				return isShownBy(wanted, content.figure);
+			};
 		}
 		case 'shown':
-			return isShownBy(expressionAt(mathematicsOf(option, path), path), stemFigure(item));
+			return (option, path) => isShownBy(expressionAt(mathematicsOf(option, path), path), stemFigure(item));
 	}
 }
 

@@ -21,7 +21,7 @@ describe('what is not understood ends with 2 and says what was expected', () => 
 	test.each([
 		[['itms', 'find'], 'did you mean items?'],
 		[['items', 'finde'], 'did you mean find?'],
-		[['items'], 'expected find, show, add, check, approve, retire, found nothing'],
+		[['items'], 'expected find, show, add, check, make, variants, approve, retire, found nothing'],
 		[['items', 'find', '--stauts', 'draft'], 'did you mean --status?'],
 		[['items', 'find', '--model', 'poem'], 'expected one of symbols, counters, number-line, story, table'],
 		[['items', 'find', '--code', '6.6'], 'several frameworks'],
@@ -233,7 +233,7 @@ describe('validate', () => {
 describe('demo, backup and restore', () => {
 	test('go together', async () => {
 		const { run, folder } = makeCommandLine();
-		expect((await run(['demo'])).out).toContain('80 items, 2 forms');
+		expect((await run(['demo'])).out).toContain('600 items, 2 forms');
 		expect((await run(['demo', '--json'])).json.code).toBe('demo-present');
 		const copy = join(folder, 'copy.db');
 		expect((await run(['backup', copy])).status).toBe(0);
@@ -241,7 +241,7 @@ describe('demo, backup and restore', () => {
 		const { json } = await run(['restore', copy, '--json']);
 		expect(json).toMatchObject({ before: expect.stringContaining('before-restore') });
 		expect(existsSync(json.before)).toBe(true);
-		expect((await run(['items', 'find', '--status', 'approved', '--json'])).json.total).toBe(80);
+		expect((await run(['items', 'find', '--status', 'approved', '--json'])).json.total).toBe(600);
 	});
 
 	test('a backup that is none is refused', async () => {

@@ -22,7 +22,8 @@ test.each(['qti-2.1', 'qti-2.2'] as const)(
 
 		const written = writeTest(form, listed, version);
 		const found = validateDocument({ path: testPath, xml: writeShapedXml(written), schema: version }).facts;
-		expect(found?.references).toHaveLength(120);
+		expect(listed.length).toBeGreaterThanOrEqual(items.length);
+		expect(found?.references).toHaveLength(listed.length);
 		expect(collectFacts(written)).toEqual(found);
 	},
 );

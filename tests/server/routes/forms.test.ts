@@ -149,3 +149,22 @@ describe('taking a form out', () => {
 		expect(answer.json.message).toContain('"half-done"');
 	});
 });
+
+describe('GET /api/forms/{id}/review', () => {
+	test('tells what only the items together show, with where each rule comes from', async () => {
+		const { send } = await openTestApp();
+		await send('POST', '/api/items', { id: 'tide-one', item: griddedItem() });
+		await send('POST', '/api/items', { id: 'tide-two', item: griddedItem({ name: 'The same again' }) });
+		await send('POST', '/api/forms', { id: 'form-a', form: formOf(['tide-one', 'tide-two']) });
+		const { status, json } = await send('GET', '/api/forms/form-a/review');
+		expect(status).toBe(200);
+		expectShape('review-list', json);
+		expect(json.map(({ code }: { code: string }) => code)).toContain('review-form-giveaway');
+		for (const { guideline } of json) expect(guideline.source).not.toBe('');
+	});
+
+	test('is refused for a form the bank does not have', async () => {
+		const { send } = await openTestApp();
+		expect((await send('GET', '/api/forms/nobody/review')).status).toBe(404);
+	});
+});

@@ -63,7 +63,15 @@ describe('POST /api/items', () => {
 describe('POST /api/items/check', () => {
 	test('tells problems, key and worked steps, and keeps nothing', async () => {
 		const { send, store } = await openTestApp();
-		const answer = await send('POST', '/api/items/check', griddedItem({ expression: '2 - 5 × (-3)', key: 17 }));
+		const answer = await send(
+			'POST',
+			'/api/items/check',
+			griddedItem({
+				stem: [{ kind: 'paragraph', text: 'What is `2 - 5 × (-3)`?' }],
+				expression: '2 - 5 × (-3)',
+				key: 17,
+			}),
+		);
 		expect(answer.status).toBe(200);
 		expectShape('item-findings', answer.json);
 		expect(answer.json).toMatchObject({ problems: [], key: { kind: 'value', value: 17 } });
