@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import type { Item } from '../../item-bank/types.ts';
 import { type Service, serve } from '../../server/main.ts';
 import { launchBrowser } from './browser.ts';
@@ -86,5 +86,18 @@ export async function findViolations(page: Page): Promise<readonly string[]> {
 		};
 		const { violations } = await axe.run(document);
 		return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160) ?? ''}`);
+	});
+}
+
+/** Everything an element says, shadow roots included. */
+export function readText(locator: Locator): Promise<string> {
+	return locator.first().evaluate((element) => {
+		const textOf = (node: Node): string => {
+			if (node instanceof Text) return node.data;
+			if (node instanceof HTMLStyleElement) return '';
+			const inner = node instanceof Element && node.shadowRoot ? node.shadowRoot : node;
+			return [...inner.childNodes].map(textOf).join('');
+		};
+		return textOf(element).replace(/\s+/g, ' ');
 	});
 }

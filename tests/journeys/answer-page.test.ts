@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Item } from '../../item-bank/types.ts';
 import { browserPath } from '../helpers/browser.ts';
-import { type Desk, findViolations, openDesk, openPage } from '../helpers/desk.ts';
+import { type Desk, findViolations, openDesk, openPage, readText } from '../helpers/desk.ts';
 import {
 	makeChoice,
 	makeExplanation,
@@ -96,7 +96,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 		await bubble(0, '-').click();
 		await check(page);
 		await page.getByText('Not right.').waitFor();
-		expect(await page.locator('zp-outcome').textContent()).toContain('Consistent with');
+		await expect.poll(() => readText(page.locator('zp-outcome'))).toContain('Consistent with');
 	});
 
 	test('fills the signed grid by touch, with targets of 44 px', async () => {
@@ -175,7 +175,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 		await page.getByRole('radio').nth(1).check();
 		expect(await page.locator('.gap').textContent()).toBe('>');
 		await check(page);
-		expect(await page.locator('zp-outcome').textContent()).toContain('Consistent with');
+		await expect.poll(() => readText(page.locator('zp-outcome'))).toContain('Consistent with');
 	});
 
 	test('takes one choice, or several', async () => {
@@ -187,7 +187,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 		const several = await answer('try-several');
 		await several.getByRole('checkbox').nth(0).check();
 		await check(several);
-		expect(await several.locator('zp-outcome').textContent()).toContain('C: right, and not chosen.');
+		await expect.poll(() => readText(several.locator('zp-outcome'))).toContain('C: right, and not chosen.');
 	});
 
 	test('rates an explanation by its rubric', async () => {

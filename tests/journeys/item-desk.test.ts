@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { browserPath } from '../helpers/browser.ts';
-import { type Desk, findViolations, openDesk, openPage } from '../helpers/desk.ts';
+import { type Desk, findViolations, openDesk, openPage, readText } from '../helpers/desk.ts';
 import { makeChoice, makeGridded, makeSet } from '../helpers/items.ts';
 import { requireOutside } from '../helpers/reference.ts';
 
@@ -39,11 +39,11 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await page.getByLabel('Arrows, one after the other').fill('-9');
 		await page.getByLabel('Arrows start at').fill('4');
 		await expression(page).fill('4 + (-9)');
-		expect(await page.locator('zp-item').textContent()).toContain('4 + (−9)');
+		await expect.poll(() => readText(page.locator('zp-item'))).toContain('4 + (−9)');
 		await page.getByText('Wrong answers the bank computes').click();
 		await page.getByRole('button', { name: /Take the key and 3 wrong answers/ }).click();
 		expect(await page.locator('zp-item ol li').count()).toBe(4);
-		expect(await bank(page).textContent()).toContain('−5');
+		await expect.poll(() => readText(bank(page))).toContain('−5');
 		await page.getByLabel('Working name').fill('Nine to the left');
 		await save(page);
 		await page.getByText('version 1, draft').waitFor();
@@ -110,8 +110,8 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await first.getByText('version 2, draft').waitFor();
 		await save(second);
 		await second.getByRole('heading', { name: 'Somebody saved version 2 while you worked' }).waitFor();
-		expect(await second.locator('zp-version-choice').textContent()).toContain('Named by the first');
-		expect(await second.locator('zp-version-choice').textContent()).toContain('Named by the second');
+		await expect.poll(() => readText(second.locator('zp-version-choice'))).toContain('Named by the first');
+		await expect.poll(() => readText(second.locator('zp-version-choice'))).toContain('Named by the second');
 		expect(await findViolations(second)).toEqual([]);
 		await second.getByLabel('working name: Version 2').check();
 		await second.getByRole('button', { name: 'Save the choice as version 3' }).click();
@@ -176,16 +176,18 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await page.getByText('version 3, retired').waitFor();
 		await page.getByText('History', { exact: true }).click();
 		await page.getByRole('button', { name: 'What changed since version 2' }).click();
-		expect(await page.locator('zp-item-history').textContent()).toMatch(/model given\s*was\s*counters\s*is\s*symbols/);
+		await expect
+			.poll(() => readText(page.locator('zp-item-history')))
+			.toMatch(/model given\s*was\s*counters\s*is\s*symbols/);
 	});
 
 	test('makes items from a family as its parameters change, and saves the chosen ones', async () => {
 		const page = await open('#/items/new?family=sum-of-two');
 		const variants = page.getByRole('region', { name: 'Variants' });
 		await variants.locator('li.variant').first().waitFor();
-		const before = await variants.locator('zp-item').first().textContent();
+		const before = await readText(variants.locator('zp-item'));
 		await page.getByLabel('Largest size of a number.').fill('60');
-		expect(await variants.locator('zp-item').first().textContent()).not.toBe(before);
+		await expect.poll(() => readText(variants.locator('zp-item'))).not.toBe(before);
 		await page.getByLabel('Choose variant 1').check();
 		await page.getByLabel('Choose variant 3').check();
 		await page.getByRole('button', { name: 'Save 2 items as drafts' }).click();

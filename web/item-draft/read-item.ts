@@ -37,7 +37,8 @@ function readPart(part: PartItem): PartReading {
 	const finding = attempt(() => findKey(part));
 	const key = finding && 'key' in finding && finding.key.kind !== 'parts' ? finding.key : undefined;
 	const problems = finding && 'problems' in finding ? finding.problems : [];
-	const steps = key && attempt(() => listWorkedLines(part, key));
+	// An expression is worked also where no option has its value yet: that shows what is missing.
+	const steps = attempt(() => listWorkedLines(part, key ?? { kind: 'options', options: [] }));
 	const wrong = key && attempt(() => listWrongNotes(part, key));
 	return { key, problems, steps: steps ?? [], wrong: wrong ?? [] };
 }
