@@ -33,6 +33,7 @@ const items: Readonly<Record<string, Item>> = {
 describe.skipIf(!hasBrowser)('the answer page', () => {
 	let desk: Desk;
 	let context: BrowserContext | undefined;
+	let complaints: readonly string[] = [];
 
 	beforeAll(async () => {
 		desk = await openDesk();
@@ -50,6 +51,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 	async function answer(id: string, options: Parameters<typeof openPage>[2] = {}): Promise<Page> {
 		const opened = await openPage(desk, `#/items/${id}?try=yes`, options);
 		context = opened.context;
+		complaints = opened.complaints;
 		await opened.page.getByRole('button', { name: 'Check the answer' }).waitFor();
 		return opened.page;
 	}
@@ -217,6 +219,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 				const page = await answer(id, { colorScheme });
 				await check(page);
 				expect(await findViolations(page), id).toEqual([]);
+				expect(complaints, id).toEqual([]);
 				await context?.close();
 			}
 		},

@@ -10,6 +10,7 @@ const hasBrowser = requireOutside('Chromium (Debian package chromium)', browserP
 describe.skipIf(!hasBrowser)('the item desk', () => {
 	let desk: Desk;
 	const contexts: BrowserContext[] = [];
+	let complaints: readonly string[] = [];
 
 	beforeAll(async () => {
 		desk = await openDesk();
@@ -24,9 +25,10 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 	});
 
 	async function open(hash: string, options: Parameters<typeof openPage>[2] = {}): Promise<Page> {
-		const { page, context } = await openPage(desk, hash, options);
-		contexts.push(context);
-		return page;
+		const opened = await openPage(desk, hash, options);
+		contexts.push(opened.context);
+		complaints = opened.complaints;
+		return opened.page;
 	}
 
 	const save = (page: Page): Promise<void> => page.locator('[data-action=save]').click();
@@ -222,6 +224,7 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 					const page = await open(hash, { colorScheme, viewport: { width, height: 800 } });
 					await page.getByRole('heading', { level: 2 }).first().waitFor();
 					expect(await findViolations(page), `${hash} ${width}`).toEqual([]);
+					expect(complaints, `${hash} ${width}`).toEqual([]);
 					expect(
 						await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth),
 						`${hash} ${width}`,

@@ -224,7 +224,7 @@ export const deskWords = {
 	difficulty: 'Estimate of difficulty',
 	difficultySay: (score: number): string => `${score} of 10, from what the item looks like`,
 	allFrameworks: 'In all frameworks',
-	notAligned: 'not aligned',
+	notAligned: 'Not aligned in:',
 	origin: (family: string, seed: string): string => `Made by the family ${family}, seed ${seed}.`,
 
 	history: 'History',

@@ -32,7 +32,7 @@ export const itemDeskStyles = css`
 	button.small { min-width: 28px; min-height: 28px; padding: 0 6px; justify-content: center; }
 	.add { display: flex; flex-wrap: wrap; gap: 6px; align-items: center; padding: 8px 0 0; font-size: 14px; }
 	.add button { font-size: 14px; min-height: 28px; padding: 1px 10px; font-weight: 400; }
-	.field { display: grid; gap: 0; margin: 4px 0; min-width: 0; }
+	.field { display: grid; grid-template-columns: minmax(0, 1fr); margin: 4px 0; min-width: 0; }
 	.field > label { font-size: 14px; line-height: 20px; color: var(--ink-soft); }
 	.field > input, .field > textarea, .field > select { width: 100%; }
 	.field > textarea { resize: vertical; field-sizing: content; min-height: 34px; }

@@ -3,7 +3,7 @@ import type { Item, ItemEntry } from '../../item-bank/types.ts';
 import { goTo, printAddress } from '../address.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { controlStyles } from '../elements/control-styles.ts';
-import { renderFailure } from '../elements/desk/desk-failure.ts';
+import { renderFailure, renderMissing } from '../elements/desk/desk-failure.ts';
 import { makeEditor } from '../elements/desk/editor.ts';
 import { followNote } from '../elements/desk/follow-note.ts';
 import { renderItemFields } from '../elements/desk/item-fields.ts';
@@ -123,7 +123,7 @@ export class ZpItemDesk extends LitElement {
 				return;
 			case 'throw-away':
 				this.throwAway(work);
-				return;
+				break;
 			case 'approve':
 				void this.approve(work);
 				break;
@@ -248,13 +248,9 @@ export class ZpItemDesk extends LitElement {
 				: html`<zp-item-start .query=${this.query} @start-chosen=${(event: CustomEvent<Beginning>) => this.start(event)}></zp-item-start>`;
 		}
 		const { work } = this;
-		if (!work) return this.failure ? this.renderMissing(this.failure) : html`<p class="plain">${words.reading}</p>`;
+		if (!work)
+			return this.failure ? renderMissing(this.failure, this.itemId) : html`<p class="plain">${words.reading}</p>`;
 		return this.query.has('try') ? this.renderTrial(work) : this.renderDesk(work);
-	}
-
-	private renderMissing({ code, message }: ApiError): TemplateResult {
-		return html`<div class="plain" role="alert"><p>${code === 'not-found' ? words.notFound(this.itemId) : message}</p>
-			<p><a href=${printAddress('items', {}, 'new')}>${words.startNew}</a></p></div>`;
 	}
 
 	private renderTrial({ id, item }: DeskWork): TemplateResult {

@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 /** Roomy places to answer: 44 px to touch, 18 px to read. */
 export const answerStyles = css`
+	*, ::before, ::after { box-sizing: border-box; }
 	:host { display: block; font: 400 18px/28px var(--serif); color: var(--ink); }
 	fieldset { border: 0; margin: 0; padding: 0; min-width: 0; }
 	.hint { font: 400 16px/24px var(--sans); color: var(--ink-soft); margin: 0 0 8px; padding: 0; }

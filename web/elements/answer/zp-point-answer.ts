@@ -37,6 +37,16 @@ export class ZpPointAnswer extends AnswerElement<PointResponse> {
 		this.picture = this.line && buildNode(this.line.drawing.root);
 	}
 
+	/** On a narrow screen the line scrolls: the mark, or where it starts out, stays in sight. */
+	protected override updated(changed: Map<PropertyKey, unknown>): void {
+		const { line } = this;
+		const scroller = this.renderRoot.querySelector('.scroll');
+		if (!line || !scroller || !(changed.has('item') || changed.has('response'))) return;
+		const place = line.places.find(({ value }) => value === this.response?.at) ?? line.places[line.home];
+		const x = (place?.x ?? 0) * enlargement - scroller.scrollLeft;
+		if (x < 40 || x > scroller.clientWidth - 40) scroller.scrollLeft += x - scroller.clientWidth / 2;
+	}
+
 	protected override render(): TemplateResult {
 		const { line } = this;
 		if (!line) return html`<p class="hint">${words.lineBroken}</p>`;
@@ -48,12 +58,12 @@ export class ZpPointAnswer extends AnswerElement<PointResponse> {
 			<p class="hint" id="hint">${words.lineHint}</p>
 			<p class="spoken" id="description">${line.description}</p>
 			<div class="scroll">
-				<div class="line" role="slider" tabindex="0" style="width: ${width * enlargement}px" aria-label=${words.lineName} aria-describedby="description hint"
+				<div class="line" role="slider" tabindex="0" .style=${`width: ${width * enlargement}px`} aria-label=${words.lineName} aria-describedby="description hint"
 					aria-orientation=${isFlat ? 'horizontal' : 'vertical'} aria-valuemin="1" aria-valuemax=${line.places.length}
 					aria-valuenow=${(place === undefined ? line.home : at) + 1} aria-valuetext=${place?.name ?? words.lineEmpty} aria-disabled=${this.locked}
 					@click=${(event: MouseEvent) => this.markNearest(event)} @pointermove=${(event: PointerEvent) => this.drag(event)} @keydown=${(event: KeyboardEvent) => this.press(event, at)}>
 					${this.picture}
-					${place ? html`<span class="mark" style="left: ${(100 * place.x) / width}%; top: ${(100 * place.y) / height}%"></span>` : ''}
+					${place ? html`<span class="mark" .style=${`left: ${(100 * place.x) / width}%; top: ${(100 * place.y) / height}%`}></span>` : ''}
 				</div>
 			</div>
 			<div class="buttons">

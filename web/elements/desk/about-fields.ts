@@ -83,7 +83,10 @@ function renderAlignment(editor: Editor, index: number, alignment: Alignment): T
 
 /** Frameworks by id and edition. */
 export const frameworkNames: Readonly<Record<string, string>> = Object.fromEntries(
-	frameworks.map(({ id, edition, name }) => [`${id} ${edition}`, name]),
+	frameworks.map(({ id, edition, name }) => [
+		`${id} ${edition}`,
+		name.includes(edition) ? name : `${name}, ${edition}`,
+	]),
 );
 
 /** An alignment to a standard of a framework, the first where none is named; grade as the framework gives it. */

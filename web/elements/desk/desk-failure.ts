@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { printAddress } from '../../address.ts';
 import type { ApiError } from '../../api-client.ts';
 import { deskWords as words } from '../../messages/item-desk.ts';
 
@@ -20,5 +21,13 @@ export function renderFailure({ error, said, again, follow }: DeskFailure): Temp
 		<p><b>${words.notSaved}</b> ${message} ${words.kept}</p>
 		${problems.length === 0 ? nothing : html`<ul>${problems.map(({ path, message: why }) => html`<li>${why} <button type="button" class="plain" @click=${() => follow(path.replace(/^\/item/, ''))}>${words.goTo}</button></li>`)}</ul>`}
 		${code === 'unreachable' ? button : nothing}
+	</div>`;
+}
+
+/** An item that cannot be put on the desk. */
+export function renderMissing({ code, message }: ApiError, id: string): TemplateResult {
+	return html`<div class="plain" role="alert">
+		<p>${code === 'not-found' ? words.notFound(id) : message}</p>
+		<p><a href=${printAddress('items', {}, 'new')}>${words.startNew}</a></p>
 	</div>`;
 }

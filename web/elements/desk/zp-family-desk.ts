@@ -64,7 +64,7 @@ export class ZpFamilyDesk extends LitElement {
 			.show { padding: 14px 28px 56px; min-width: 0; }
 			h2 { font-size: 20px; line-height: 28px; }
 			h3 { font-size: 16px; line-height: 28px; }
-			.field { display: grid; margin: 6px 0; }
+			.field { display: grid; grid-template-columns: minmax(0, 1fr); margin: 6px 0; }
 			.field > label { font-size: 14px; line-height: 19px; color: var(--ink-soft); }
 			.field > label::first-letter { text-transform: uppercase; }
 			.switch { display: flex; gap: 8px; align-items: flex-start; min-height: 32px; margin: 6px 0; font-size: 14px; line-height: 19px; }

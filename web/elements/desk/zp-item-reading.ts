@@ -1,8 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { ReviewNote } from '../../../item-bank/checks/review-item.ts';
 import type { PartKey } from '../../../item-bank/items/key.ts';
-import { frameworks } from '../../../item-bank/standards/frameworks.ts';
-import type { Item } from '../../../item-bank/types.ts';
+import type { Alignment, Item } from '../../../item-bank/types.ts';
 import type { WorkedLine } from '../../../item-bank/worked/worked-lines.ts';
 import type { WrongAnswerNote } from '../../../item-bank/worked/wrong-notes.ts';
 import type { ItemReading, PartReading } from '../../item-draft/read-item.ts';
@@ -10,6 +9,7 @@ import { deskWords as words } from '../../messages/item-desk.ts';
 import { controlStyles } from '../control-styles.ts';
 import { printKey } from '../print-key.ts';
 import { renderRichText } from '../rich-text.ts';
+import { frameworkNames } from './about-fields.ts';
 import '../zp-line.ts';
 
 /**
@@ -58,7 +58,7 @@ export class ZpItemReading extends LitElement {
 			${this.renderDifficulty()}
 			<section>
 				<h3>${words.allFrameworks}</h3>
-				<table><tbody>${frameworks.map(({ id, edition, name }) => renderFramework(item, id, edition, name))}</tbody></table>
+				${renderFrameworks(item)}
 			</section>
 			${item.origin ? html`<section><p class="soft">${words.origin(item.origin.family, item.origin.seed)}</p></section>` : nothing}
 		`;
@@ -119,12 +119,16 @@ function renderWrong({ answer, says, sentence }: WrongAnswerNote): TemplateResul
 	return html`<dt>${answer}${says === undefined ? nothing : html` ${renderRichText(says)}`}</dt><dd class="note">${sentence}</dd>`;
 }
 
-function renderFramework(item: Item, framework: string, edition: string, name: string): TemplateResult {
-	const own = item.alignments.filter((alignment) => alignment.framework === framework && alignment.edition === edition);
-	const codes = own.map(
-		({ code, extent, primary }) => `${code}, ${words.extents[extent]}${primary ? `, ${words.primary}` : ''}`,
-	);
-	return html`<tr><th scope="row">${name}</th><td class=${own.length === 0 ? 'soft' : ''}>${own.length === 0 ? words.notAligned : codes.join('; ')}</td></tr>`;
+/** Frameworks the item is aligned to with its codes there, then those it is not aligned to. */
+function renderFrameworks({ alignments }: Item): TemplateResult {
+	const isIn = (key: string) => (alignment: Alignment) => `${alignment.framework} ${alignment.edition}` === key;
+	const keys = Object.keys(frameworkNames);
+	const aligned = keys.filter((key) => alignments.some(isIn(key)));
+	const others = keys.filter((key) => !aligned.includes(key)).map((key) => frameworkNames[key]);
+	return html`<table><tbody>
+			${aligned.map((key) => html`<tr><th scope="row">${frameworkNames[key]}</th><td>${alignments.filter(isIn(key)).map(({ code, extent, primary }) => html`<div>${code}, ${words.extents[extent]}${primary ? `, ${words.primary}` : ''}</div>`)}</td></tr>`)}
+		</tbody></table>
+		${others.length === 0 ? nothing : html`<p class="note">${words.notAligned} ${others.join('; ')}.</p>`}`;
 }
 
 customElements.define('zp-item-reading', ZpItemReading);
