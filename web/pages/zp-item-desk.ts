@@ -41,9 +41,8 @@ export class ZpItemDesk extends LitElement {
 	declare itemId: string;
 	declare query: URLSearchParams;
 	declare private work: DeskWork | undefined;
-	/** The version somebody else saved meanwhile. */
+	/** The version somebody else saved meanwhile, and the item that both changes were made from. */
 	declare private newest: ItemEntry | undefined;
-	/** The item that both changes were made from. */
 	declare private base: Item | undefined;
 	declare private failure: ApiError | undefined;
 	declare private isBusy: boolean;
@@ -55,10 +54,9 @@ export class ZpItemDesk extends LitElement {
 
 	constructor() {
 		super();
-		this.itemId = '';
+		this.itemId = this.said = '';
 		this.isBusy = false;
 		this.isKept = true;
-		this.said = '';
 	}
 
 	static override styles = [controlStyles, itemDeskStyles];

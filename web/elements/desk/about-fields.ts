@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { findFramework, findStandard } from '../../../item-bank/standards/code.ts';
+import type { Standard } from '../../../item-bank/standards/framework.ts';
 import { frameworks } from '../../../item-bank/standards/frameworks.ts';
 import type { Alignment, Item } from '../../../item-bank/types.ts';
 import type { Path } from '../../item-draft/edit-item.ts';
@@ -94,7 +95,8 @@ export function alignTo(chosen: string, code: string | undefined): Alignment {
 	const [framework = '', edition = ''] = chosen.split(' ');
 	const known = findFramework(framework, edition);
 	const signed = known?.standards.filter(({ isPositiveOnly }) => isPositiveOnly !== true) ?? [];
-	const standard = signed.find((each) => each.code === code) ?? signed[0];
+	const isLeaf = (each: Standard): boolean => !signed.some(({ parent }) => parent === each.code);
+	const standard = signed.find((each) => each.code === code) ?? signed.find(isLeaf);
 	return { framework, edition, code: code ?? standard?.code ?? '', grade: standard?.grade ?? '6', extent: 'partial' };
 }
 

@@ -38,6 +38,7 @@ export class ZpDeskHead extends LitElement {
 			.who { font-size: 14px; line-height: 20px; color: var(--ink-soft); display: block; }
 			.actions { margin-left: auto; display: flex; flex-wrap: wrap; gap: 8px; align-items: center; }
 			.unsaved { color: var(--pencil); font-size: 14px; line-height: 20px; max-width: 22em; }
+			.unsaved:empty { display: none; }
 			.ask { font-size: 14px; line-height: 20px; max-width: 26em; }
 			button[aria-disabled='true'] { color: var(--ink-soft); background: transparent; border-color: var(--paper-line); }
 			@media (max-width: 760px) {

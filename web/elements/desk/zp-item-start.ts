@@ -32,6 +32,7 @@ export class ZpItemStart extends LitElement {
 			:host { display: block; padding: 21px 28px; max-width: 880px; }
 			h2 { font-size: 24px; line-height: 28px; margin-bottom: 14px; }
 			h3 { font-size: 16px; line-height: 28px; margin-top: 21px; border-bottom: 1px solid var(--paper-line); }
+			legend { width: 100%; }
 			.fields { display: flex; flex-wrap: wrap; gap: 7px 28px; padding: 7px 0; }
 			.fields label { display: grid; font-size: 14px; color: var(--ink-soft); }
 			select { max-width: 320px; }
