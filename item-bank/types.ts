@@ -898,6 +898,51 @@ export interface BuildResult {
 	readonly lines: string;
 }
 /**
+ * What each version a form can be taken out in carries of it, item by item.
+ */
+export interface CarryingTable {
+	readonly form: string;
+	readonly version: number;
+	readonly items: readonly CarriedItem[];
+	/**
+	 * The form around its items: sections, points, standards, figures.
+	 */
+	readonly around: readonly CarriedSide[];
+}
+export interface CarriedItem {
+	readonly position: number;
+	readonly item: string;
+	readonly version: number;
+	readonly name: string;
+	readonly kind: string;
+	readonly carries: Carriages;
+}
+export interface Carriages {
+	readonly 'qti-2.1': CarriageEntry;
+	readonly 'qti-2.2': CarriageEntry;
+	readonly 'qti-3.0': CarriageEntry;
+	readonly 'cc-1.1': CarriageEntry;
+}
+export interface CarriageEntry {
+	/**
+	 * converted: only when asked; refused: this item cannot be written so.
+	 */
+	readonly how: 'carried' | 'converted' | 'refused';
+	/**
+	 * What it becomes.
+	 */
+	readonly as: string;
+	readonly lost: readonly string[];
+	/**
+	 * Why it is refused.
+	 */
+	readonly why?: string;
+}
+export interface CarriedSide {
+	readonly label: string;
+	readonly carries: Carriages;
+}
+/**
  * The one shape of every error the service answers with.
  */
 export interface ErrorReport {
@@ -920,18 +965,38 @@ export interface ProblemEntry {
 	readonly message: string;
 }
 /**
- * How to take a form out as a QTI package.
+ * How to take a form out: as a QTI package, or as a Common Cartridge.
  */
 export interface ExportOrder {
 	/**
 	 * The newest when left out.
 	 */
 	readonly version?: number;
-	readonly as: 'qti-2.1' | 'qti-2.2';
+	readonly as: 'qti-2.1' | 'qti-2.2' | 'qti-3.0' | 'cc-1.1';
 	/**
 	 * png when left out.
 	 */
 	readonly images?: 'png' | 'svg';
+	/**
+	 * Convert items that the version does not carry as they are; without this and leaveOut they stop the export.
+	 */
+	readonly convert?: boolean;
+	/**
+	 * Leave items out that the version neither carries nor, with convert, converts.
+	 */
+	readonly leaveOut?: boolean;
+	/**
+	 * How points on number lines are marked: on a picture (when left out), or by choosing a lettered point.
+	 */
+	readonly points?: 'hotspot' | 'choice';
+	/**
+	 * How gridded items are answered: by a number typed (when left out), or column by column as on paper.
+	 */
+	readonly grid?: 'number' | 'columns';
+	/**
+	 * Whether students are told, after answering, what is right, what their answer is consistent with, and the worked steps. Puts keys into the package; false when left out.
+	 */
+	readonly feedback?: boolean;
 }
 /**
  * A seeded maker of items of one sort.

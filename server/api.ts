@@ -7,6 +7,7 @@ import type {
 	BlueprintRevision,
 	BuildOrder,
 	BuildResult,
+	CarryingTable,
 	ExportOrder,
 	FamilyList,
 	Figure,
@@ -49,6 +50,13 @@ export type { ErrorReport } from '../item-bank/types.ts';
 /** Asks for one version; the newest when left out. */
 export interface VersionQuery {
 	readonly version?: number;
+}
+
+/** Which package an answer map belongs to: a QTI package when "as" is left out. */
+export interface AnswerMapQuery extends VersionQuery, Pick<ExportOrder, 'points' | 'grid'> {
+	readonly as?: ExportOrder['as'];
+	readonly convert?: boolean;
+	readonly leaveOut?: boolean;
 }
 
 /** What the header zeropair-report of an export holds, percent-encoded. */
@@ -95,7 +103,8 @@ export interface Api {
 	/** application/zip. */
 	readonly 'POST /api/forms/{id}/print': { readonly body: PrintOrder; readonly answer: ArrayBuffer };
 	/** text/csv; holds keys. */
-	readonly 'GET /api/forms/{id}/answer-map': { readonly query: VersionQuery; readonly answer: string };
+	readonly 'GET /api/forms/{id}/carrying': { readonly query: VersionQuery; readonly answer: CarryingTable };
+	readonly 'GET /api/forms/{id}/answer-map': { readonly query: AnswerMapQuery; readonly answer: string };
 	readonly 'GET /api/forms/{id}/blueprint': { readonly query: VersionQuery; readonly answer: Blueprint };
 	readonly 'GET /api/forms/{id}/review': { readonly query: VersionQuery; readonly answer: ReviewList };
 	readonly 'POST /api/forms/{id}/swap': { readonly body: SwapOrder; readonly answer: SwapOffers };

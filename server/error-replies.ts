@@ -23,6 +23,7 @@ export const statuses: Readonly<Record<string, number>> = {
 	'export-too-large': 422,
 	'export-item-missing': 422,
 	'export-item-repeated': 422,
+	'export-not-carried': 422,
 	'export-cancelled': 503,
 	'build-request-refused': 422,
 	'build-cancelled': 503,

@@ -65,8 +65,8 @@ test('the server imports the core and itself, never the browser part or the test
 	expect(breaches(server, (from) => from.startsWith('web/') || from.startsWith('tests/'))).toEqual([]);
 });
 
-test('qti, print, assembly, results and drawing know neither fastify nor the store', () => {
-	const pure = server.filter(({ path }) => /^server\/(qti|print|assembly|results|drawing)\//.test(path));
+test('qti, cartridge, print, assembly, results and drawing know neither fastify nor the store', () => {
+	const pure = server.filter(({ path }) => /^server\/(qti|cartridge|print|assembly|results|drawing)\//.test(path));
 	expect(pure.length).toBeGreaterThan(5);
 	const isForbidden = (from: string) =>
 		/^(fastify|@fastify\/|kysely|better-sqlite3)|^server\/(store|routes|app|main|cli)/.test(from);

@@ -1,4 +1,12 @@
-import type { ErrorReport, ExportOrder, FormDetails, FormSummary, GroupEntry, PrintOrder } from '../item-bank/types.ts';
+import type {
+	CarryingTable,
+	ErrorReport,
+	ExportOrder,
+	FormDetails,
+	FormSummary,
+	GroupEntry,
+	PrintOrder,
+} from '../item-bank/types.ts';
 import type { ExportNotes } from '../server/api.ts';
 
 /** Thrown when the bank refuses or cannot be reached; the message can be shown as it is. */
@@ -29,6 +37,11 @@ export async function fetchForm(id: string): Promise<FormDetails> {
 	return (await request(`/api/forms/${encodeURIComponent(id)}`)).json();
 }
 
+/** What each version would carry of a form. */
+export async function fetchCarrying(id: string, version: number): Promise<CarryingTable> {
+	return (await request(`/api/forms/${encodeURIComponent(id)}/carrying?version=${version}`)).json();
+}
+
 /** Writes the package of a form; it comes back only when it is valid. */
 export async function exportForm(
 	id: string,
@@ -39,9 +52,21 @@ export async function exportForm(
 	return { file: await handOver(response), told };
 }
 
-/** The table that says which exported item and option is which, with the keys. */
-export async function fetchAnswerMap(id: string, version: number): Promise<HandedFile> {
-	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?version=${version}`));
+/** The table that says which exported item and option is which, with the keys, for an export of an order. */
+export async function fetchAnswerMap(
+	id: string,
+	version: number,
+	order: Pick<ExportOrder, 'as' | 'convert' | 'leaveOut' | 'grid'>,
+): Promise<HandedFile> {
+	const { as, convert = false, leaveOut = false, grid = 'number' } = order;
+	const query = new URLSearchParams({
+		version: String(version),
+		as,
+		convert: String(convert),
+		leaveOut: String(leaveOut),
+		grid,
+	});
+	return handOver(await request(`/api/forms/${encodeURIComponent(id)}/answer-map?${query}`));
 }
 
 /** The class groups of the bank. */

@@ -1,4 +1,5 @@
 import type { Problem } from '../../item-bank/problem.ts';
+import { validateCartridge } from '../cartridge/validate-bytes.ts';
 import { findOut } from '../item-findings.ts';
 import { validatePackage } from '../qti/validate-package.ts';
 import type { Call, Command, Outcome } from './command.ts';
@@ -18,7 +19,9 @@ async function run(call: Call): Promise<Outcome> {
 	const file = oneWord(call.words, 'FILE');
 	const bytes = readBytes(file);
 	const isJson = /^\s*[[{]/.test(bytes.subarray(0, 200).toString('latin1').replace(/^ï»¿/, ''));
-	const problems = isJson ? checkItems(readJson(file)) : (await validatePackage(bytes)).map(describeProblem);
+	const problems = isJson
+		? checkItems(readJson(file))
+		: ((await validateCartridge(bytes)) ?? (await validatePackage(bytes))).map(describeProblem);
 	const lines =
 		problems.length === 0
 			? [`${file}: nothing to mend`]

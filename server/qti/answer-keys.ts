@@ -6,8 +6,15 @@ import { computeKey } from '../../item-bank/items/key.ts';
 import { printSigns } from '../../item-bank/items/kinds/inline-choice.ts';
 import { placesOf } from '../../item-bank/items/kinds/point.ts';
 import { printRichText } from '../../item-bank/markup/rich-text.ts';
+import { columnSymbols, encodeGrid } from '../../item-bank/responses/grid.ts';
 import type { ExplanationItem, OptionContent, PointItem } from '../../item-bank/types.ts';
-import { entryIdentifier, optionIdentifier, tickIdentifier } from './identifiers.ts';
+import {
+	columnIdentifier,
+	entryIdentifier,
+	optionIdentifier,
+	symbolIdentifier,
+	tickIdentifier,
+} from './identifiers.ts';
 import type { Placement } from './placement.ts';
 import { writeMathematics } from './write/blocks.ts';
 import { identifyPair } from './write/match.ts';
@@ -51,6 +58,7 @@ export function describeKey(placement: Placement): AnswerKey {
 		}
 		case 'gridded':
 			invariant(key.kind === 'value', 'the key of a gridded item is a value');
+			if (placement.gridStyle === 'columns') return describeColumns(key.value, placement);
 			return { right: String(key.value), scoring: '1 for every spelling of the key, otherwise 0', options: [] };
 		case 'point':
 			invariant(key.kind === 'value', 'the key of a point is a value');
@@ -85,6 +93,21 @@ export function describeKey(placement: Placement): AnswerKey {
 		default:
 			return item satisfies never;
 	}
+}
+
+function describeColumns(value: number, { profile }: Placement): AnswerKey {
+	invariant(profile, 'a gridded item has a grid');
+	const [plainest = []] = encodeGrid(value, profile);
+	const marks = [...new Set(plainest.flatMap((_, column) => columnSymbols(profile, column)))];
+	return {
+		right: plainest.map(([mark], column) => `${columnIdentifier(column)} ${symbolIdentifier(mark)}`).join('; '),
+		scoring: '1 for every gridding of the key that the grid allows, otherwise 0',
+		options: [undefined, ...marks].map((mark) => ({
+			identifier: symbolIdentifier(mark),
+			bank: mark === undefined ? 'blank' : mark.replace('-', '−'),
+			text: '',
+		})),
+	};
 }
 
 function describePoint(item: PointItem, value: number, { pointStyle }: Placement): AnswerKey {

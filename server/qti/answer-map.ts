@@ -6,7 +6,8 @@ import { entryIdentifier, optionIdentifier } from './identifiers.ts';
 import type { Placement } from './placement.ts';
 import { mostLetters } from './write/point-choice.ts';
 
-const notice = 'holds keys: keep confidential';
+/** How every row of an answer map opens. */
+export const notice = 'holds keys: keep confidential';
 
 /**
  * The answer map as CSV: one row an item, or a part of a set, so that a platform's results can come back. UTF-8 with a
@@ -95,7 +96,7 @@ function describeRow(form: FormRecord | undefined, placement: Placement, shown: 
  * Keeps spreadsheets from running a cell as a formula: text that opens with = + - @, a tab or a line end gets an apostrophe
  * in front. Whole numbers such as -5 stay numbers; our own texts write minus as U+2212, which opens no formula.
  */
-function guardFormula(cell: string): string {
+export function guardFormula(cell: string): string {
 	if (/^[+-]?\d+$/.test(cell)) return cell;
 	return /^[=+\-@\t\r\n]/.test(cell) ? `'${cell}` : cell;
 }

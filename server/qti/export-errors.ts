@@ -27,7 +27,12 @@ export class ExportRefusedError extends Error {
 }
 
 /** Why an export cannot begin. */
-export type ExportInputCode = 'export-empty' | 'export-too-large' | 'export-item-missing' | 'export-item-repeated';
+export type ExportInputCode =
+	| 'export-empty'
+	| 'export-too-large'
+	| 'export-item-missing'
+	| 'export-item-repeated'
+	| 'export-identifier-repeated';
 
 /** What was asked to be exported does not fit together. */
 export class ExportInputError extends Error {

@@ -1,13 +1,13 @@
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import { writeAnswerRuns } from './answer-map.ts';
 import { ExportRefusedError } from './export-errors.ts';
-import type { PointStyle } from './exportable.ts';
+import type { GridStyle, PointStyle } from './exportable.ts';
 import { packageIdentifier } from './identifiers.ts';
 import { buildPackage } from './package/build-package.ts';
-import { type Placement, placeForm, placeItems } from './placement.ts';
+import { type Placement, type PlacingManner, placeForm, placeItems } from './placement.ts';
 import { type ExportReport, reportExport } from './report.ts';
 import { findPublishedSchema, publishedFolder } from './validate/published.ts';
-import type { QtiVersion } from './versions.ts';
+import { getVersionFacts, type QtiVersion } from './versions.ts';
 import type { ImageFormat } from './write/images.ts';
 
 /** What is being done: items written and checked, figures turned into pictures, the package put together. */
@@ -19,6 +19,13 @@ export interface ExportOptions {
 	readonly images: ImageFormat;
 	/** How points on number lines are answered: by hotspots when left out, or by a choice of letters for platforms without them. */
 	readonly points?: PointStyle;
+	/** How gridded items are answered: by a number typed when left out, or column by column. */
+	readonly grid?: GridStyle;
+	/**
+	 * Whether students are told, after answering, what is right, what their answer is consistent with, and the worked steps; puts
+	 * keys into the package. No when left out.
+	 */
+	readonly hasFeedback?: boolean;
 	/** Folder with published schemas, instead of ZEROPAIR_SCHEMAS or schemas/published. */
 	readonly schemasFolder?: string;
 	readonly onProgress?: (stage: ExportStage, done: number, total: number) => void;
@@ -47,12 +54,12 @@ export async function exportForm(
 	options: ExportOptions,
 ): Promise<ExportResult> {
 	const { form } = input;
-	return exportPlaced(form, placeForm(form, input.items, options.points), `${form.id}-v${form.version}`, options);
+	return exportPlaced(form, placeForm(form, input.items, mannerOf(options)), `${form.id}-v${form.version}`, options);
 }
 
 /** Writes items without a form as a QTI package; points are not carried, since weights belong to a test. Throws as {@link exportForm}. */
 export async function exportItems(items: readonly ItemRecord[], options: ExportOptions): Promise<ExportResult> {
-	const placements = placeItems(items, options.points);
+	const placements = placeItems(items, mannerOf(options));
 	const name = packageIdentifier(placements.map(({ identifier }) => identifier)).replace('package', 'items');
 	return exportPlaced(undefined, placements, name, options);
 }
@@ -79,6 +86,11 @@ async function exportPlaced(
 		answerMap: answerMap.text,
 		report: reportExport(form, placements, built.paths, published, options),
 	};
+}
+
+function mannerOf({ as, points = 'hotspot', grid = 'number', hasFeedback = false }: ExportOptions): PlacingManner {
+	const sharesStimuli = getVersionFacts(as).stimulusType !== undefined;
+	return { pointStyle: points, gridStyle: grid, hasFeedback, sharesStimuli };
 }
 
 /** Lets the workers of a large export be served between runs of rows. */

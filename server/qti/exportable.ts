@@ -11,3 +11,6 @@ export interface ExportableRecord extends ItemRecord {
 
 /** How a point on a number line is answered: a hotspot on each tick, or a choice among lettered points. */
 export type PointStyle = 'hotspot' | 'choice';
+
+/** How a gridded item is answered: a number typed in a field, or one list of marks for each column of the answer grid. */
+export type GridStyle = 'number' | 'columns';

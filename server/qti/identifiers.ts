@@ -1,7 +1,17 @@
 import { createHash } from 'node:crypto';
 
-/** Identifiers of response and outcome variables that the standard response-processing templates expect. */
-export const variables = { response: 'RESPONSE', score: 'SCORE', maximum: 'MAXSCORE', weight: 'WEIGHT' } as const;
+/**
+ * Identifiers of variables: RESPONSE and SCORE as the standard response-processing templates expect, FEEDBACK for what is said
+ * of an answer and STEPS for the worked steps.
+ */
+export const variables = {
+	response: 'RESPONSE',
+	score: 'SCORE',
+	maximum: 'MAXSCORE',
+	weight: 'WEIGHT',
+	feedback: 'FEEDBACK',
+	steps: 'STEPS',
+} as const;
 
 /**
  * Identifier of one item version on every platform: the same version is the same identifier in each form, so that two
@@ -13,6 +23,11 @@ export function itemIdentifier(id: string, version: number, part?: number): stri
 	return `item-${shortHash(`item ${id} ${version}${part === undefined ? '' : ` part ${part}`}`)}`;
 }
 
+/** Identifier of what the parts of a set share, by the item version of the set. */
+export function stimulusIdentifier(id: string, version: number): string {
+	return `stimulus-${shortHash(`stimulus ${id} ${version}`)}`;
+}
+
 /** Identifier of one form version as a test. */
 export function testIdentifier(id: string, version: number): string {
 	return `form-${shortHash(`form ${id} ${version}`)}`;
@@ -21,6 +36,23 @@ export function testIdentifier(id: string, version: number): string {
 /** Identifier of a package from the identifiers it holds. */
 export function packageIdentifier(held: readonly string[]): string {
 	return `package-${shortHash(held.join(' '))}`;
+}
+
+/** Identifier of the response in one column of an answer grid, counted from 0 at the left: COLUMN-1, COLUMN-2 … */
+export function columnIdentifier(column: number): string {
+	return `COLUMN-${column + 1}`;
+}
+
+/** Identifier of the outcome that says what a column shows, blank or marked: MARK-1, MARK-2 … */
+export function markIdentifier(column: number): string {
+	return `MARK-${column + 1}`;
+}
+
+/** Identifier of a mark in a column of an answer grid: D0 to D9, MINUS, PLUS, or BLANK for none. */
+export function symbolIdentifier(symbol: string | undefined): string {
+	if (symbol === undefined) return 'BLANK';
+	if (symbol === '-') return 'MINUS';
+	return symbol === '+' ? 'PLUS' : `D${symbol}`;
 }
 
 /** Identifier of the option at an index: A, B, C … */

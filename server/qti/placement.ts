@@ -4,8 +4,8 @@ import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import { getGridProfile } from '../../item-bank/responses/grid-profiles.ts';
 import type { GridProfile, PartItem, StemBlock } from '../../item-bank/types.ts';
 import { ExportInputError } from './export-errors.ts';
-import type { ExportableRecord, PointStyle } from './exportable.ts';
-import { fileStem, itemIdentifier } from './identifiers.ts';
+import type { ExportableRecord, GridStyle, PointStyle } from './exportable.ts';
+import { fileStem, itemIdentifier, stimulusIdentifier } from './identifiers.ts';
 
 /** One item, or one part of a set, at its place in an export. Plain data, so that it can be handed to a worker. */
 export interface Placement {
@@ -30,6 +30,48 @@ export interface Placement {
 	readonly profile: GridProfile | undefined;
 	/** How a point item is answered here; without meaning for other kinds. */
 	readonly pointStyle: PointStyle;
+	/** How a gridded item is answered here; without meaning for other kinds. */
+	readonly gridStyle: GridStyle;
+	/** Whether the item says, once answered, what is right and what the answer is consistent with. */
+	readonly hasFeedback: boolean;
+	/** The document that holds the stimulus, where the parts of a set share one; undefined where each part shows it itself. */
+	readonly shared: SharedStimulus | undefined;
+}
+
+/** A stimulus in a document of its own. */
+export interface SharedStimulus {
+	/** On the platform. */
+	readonly identifier: string;
+	readonly title: string;
+	/** File name stem, such as item-007-stimulus. */
+	readonly stem: string;
+}
+
+/** How items are to be answered and shown; what is left out is as in {@link defaultManner}. */
+export interface PlacingManner {
+	readonly pointStyle?: PointStyle;
+	readonly gridStyle?: GridStyle;
+	readonly hasFeedback?: boolean;
+	/** Whether the version has shared stimuli for sets. */
+	readonly sharesStimuli?: boolean;
+}
+
+/** Hotspots, typed numbers, no feedback, and the stimulus shown by each part. */
+export const defaultManner: Required<PlacingManner> = {
+	pointStyle: 'hotspot',
+	gridStyle: 'number',
+	hasFeedback: false,
+	sharesStimuli: false,
+};
+
+/** What an item shows above its stem: the stimulus of its set, unless that is a document of its own. */
+export function stimulusWithin({ stimulus, shared }: Pick<Placement, 'stimulus' | 'shared'>): readonly StemBlock[] {
+	return shared ? [] : stimulus;
+}
+
+/** The shared stimulus that is written with an item: by the first part of each set. */
+export function stimulusBeside({ part, shared }: Pick<Placement, 'part' | 'shared'>): SharedStimulus | undefined {
+	return part === 1 ? shared : undefined;
 }
 
 /**
@@ -39,7 +81,7 @@ export interface Placement {
 export function placeForm(
 	form: FormRecord,
 	items: readonly ItemRecord[],
-	pointStyle: PointStyle = 'hotspot',
+	manner: PlacingManner = {},
 ): readonly Placement[] {
 	const records = new Map(items.map((record) => [`${record.id} ${record.version}`, record]));
 	const listed = form.form.sections.flatMap((section, index) => section.items.map((entry) => ({ entry, index })));
@@ -52,14 +94,15 @@ export function placeForm(
 		}
 		return { record, section: index, points: entry.points };
 	});
-	return placeAll(found, { profile, pointStyle });
+	return placeAll(found, profile, manner);
 }
 
 /** Places items without a form, in the order given, each with its own points and grid. Throws as {@link placeForm}. */
-export function placeItems(items: readonly ItemRecord[], pointStyle: PointStyle = 'hotspot'): readonly Placement[] {
+export function placeItems(items: readonly ItemRecord[], manner: PlacingManner = {}): readonly Placement[] {
 	return placeAll(
 		items.map((record) => ({ record, section: 0, points: undefined })),
-		{ profile: undefined, pointStyle },
+		undefined,
+		manner,
 	);
 }
 
@@ -70,36 +113,54 @@ interface Found {
 	readonly points: number | undefined;
 }
 
-interface Manner {
-	/** The form's grid, instead of the item's own. */
-	readonly profile: GridProfile | undefined;
-	readonly pointStyle: PointStyle;
-}
-
-function placeAll(found: readonly Found[], manner: Manner): readonly Placement[] {
+function placeAll(
+	found: readonly Found[],
+	profile: GridProfile | undefined,
+	manner: PlacingManner,
+): readonly Placement[] {
 	checkFound(found);
-	return found.flatMap((each, at) =>
-		partsOf(each.record.item).map((_, index) => place(each, at + 1, index, found.length, manner)),
+	const whole = { ...defaultManner, ...manner };
+	const placements = found.flatMap((each, at) =>
+		partsOf(each.record.item).map((_, index) => place(each, at + 1, index, found.length, profile, whole)),
 	);
+	checkIdentifiers(placements.map(({ identifier }) => identifier));
+	return placements;
 }
 
-function place(found: Found, position: number, index: number, last: number, manner: Manner): Placement {
+function place(
+	found: Found,
+	position: number,
+	index: number,
+	last: number,
+	profile: GridProfile | undefined,
+	manner: Required<PlacingManner>,
+): Placement {
 	const { id, version, status, item } = found.record;
 	const own = partsOf(item)[index];
 	invariant(own, 'every part placed is one of its item');
 	const part = item.kind === 'set' ? index + 1 : undefined;
+	const stimulus = item.kind === 'set' ? item.stem : [];
+	const { pointStyle, gridStyle, hasFeedback, sharesStimuli } = manner;
+	const shared = {
+		identifier: stimulusIdentifier(id, version),
+		title: `For item ${position}`,
+		stem: `${fileStem(position, last)}-stimulus`,
+	};
 	return {
 		position,
 		part,
 		section: found.section,
 		record: { id, version, status, item: own },
-		stimulus: item.kind === 'set' ? item.stem : [],
+		stimulus,
 		points: shareOf(own, partsOf(item), found.points),
 		identifier: itemIdentifier(id, version, part),
 		title: part === undefined ? `Item ${position}` : `Item ${position}, part ${part}`,
 		stem: fileStem(position, last, part),
-		profile: own.kind === 'gridded' ? (manner.profile ?? getGridProfile(own.grid)) : undefined,
-		pointStyle: manner.pointStyle,
+		profile: own.kind === 'gridded' ? (profile ?? getGridProfile(own.grid)) : undefined,
+		pointStyle,
+		gridStyle,
+		hasFeedback,
+		shared: sharesStimuli && stimulus.length > 0 ? shared : undefined,
 	};
 }
 
@@ -122,4 +183,20 @@ function checkFound(found: readonly Found[]): void {
 		}
 		seen.set(identifier, at + 1);
 	});
+}
+
+/**
+ * Some platforms do not tell capitals from small letters, so identifiers must differ without them too. Throws
+ * {@link ExportInputError}.
+ */
+export function checkIdentifiers(identifiers: readonly string[]): void {
+	const seen = new Map<string, string>();
+	for (const identifier of identifiers) {
+		const other = seen.get(identifier.toLowerCase());
+		if (other !== undefined) {
+			const message = `expected identifiers that differ in more than capitals, found "${other}" and "${identifier}"`;
+			throw new ExportInputError('export-identifier-repeated', message);
+		}
+		seen.set(identifier.toLowerCase(), identifier);
+	}
 }

@@ -60,6 +60,11 @@ function describeNotes(
 	if (options.images === 'svg' && placements.some((placement) => listImages(placement, 'svg').length > 0)) {
 		notes.push('Figures are SVG: sharp at any size, but not every platform shows them. PNG is the default.');
 	}
+	if (options.hasFeedback) {
+		notes.push(
+			'The package holds the keys, worked steps and what wrong answers are consistent with: keep it confidential until the items are given. Items are handed in one by one, so that each can say what is right after it was answered; platforms differ in when they show it.',
+		);
+	}
 	notes.push('answer-map.csv holds keys: keep it apart from the package and confidential.');
 	return notes;
 }
@@ -68,9 +73,14 @@ function describeNotes(
 function describeKinds(placements: readonly Placement[]): readonly string[] {
 	const holds = (test: (item: Placement['record']['item']) => boolean): boolean =>
 		placements.some(({ record }) => test(record.item));
+	const hasFeedback = placements.some((placement) => placement.hasFeedback);
 	const shares = holds(({ kind, ...item }) => 'credit' in item && item.credit === 'parts');
 	const notes: string[] = [];
-	if (holds(({ kind }) => kind === 'gridded')) {
+	if (placements.some(({ record, gridStyle }) => record.item.kind === 'gridded' && gridStyle === 'columns')) {
+		notes.push(
+			'Gridded items become one list of marks for each column; every gridding of the key that the grid allows earns the points.',
+		);
+	} else if (holds(({ kind }) => kind === 'gridded')) {
 		notes.push(
 			'Gridded items become numeric entry: placement in the grid is not enforced. Every spelling the grid allows (hyphen or minus sign, leading zeros) earns the points.',
 			'Blanks typed around a number are ignored here; a platform that keeps them scores the entry as wrong.',
@@ -92,11 +102,15 @@ function describeKinds(placements: readonly Placement[]): readonly string[] {
 	}
 	if (holds(({ kind }) => kind === 'explanation')) {
 		notes.push(
-			'Explanations are scored by a person, who enters a number from 0 to 1; answer-map.csv gives it for each level of the rubric. The rubric is not in the package.',
+			`Explanations are scored by a person, who enters a number from 0 to 1; answer-map.csv gives it for each level of the rubric. The rubric is ${hasFeedback ? 'in the package, marked as for scorers alone' : 'not in the package'}.`,
 		);
 	}
 	if (placements.some(({ part }) => part !== undefined)) {
-		notes.push('Sets become one item a part, each with the shared material above it, kept together in the test.');
+		notes.push(
+			placements.some(({ shared }) => shared !== undefined)
+				? 'Sets become one item a part, kept together in the test; the shared material is a document of its own that each part names.'
+				: 'Sets become one item a part, each with the shared material above it, kept together in the test.',
+		);
 	}
 	return notes;
 }

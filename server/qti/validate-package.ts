@@ -32,7 +32,7 @@ export async function validatePackage(
 	const version = detectVersion(manifest);
 	if (!version) {
 		const known = qtiVersions.map((each) => getVersionFacts(each).schemaName).join(' or ');
-		return [problemOf('package-version-unknown', manifestPath, `expected <schema> to name ${known}, found neither`)];
+		return [problemOf('package-version-unknown', manifestPath, `expected <schema> to name ${known}, found another`)];
 	}
 	const { documents, strays } = sortFiles(files, version);
 	const published = findPublishedSchema(publishedFolder(options.schemasFolder), version);
@@ -61,7 +61,7 @@ function sortFiles(
 	for (const [path, xml] of files) {
 		if (path === manifestPath) {
 			documents.push({ path, xml, schema: manifestSchema(version) });
-		} else if (path === testPath || /^items\/item-\d{3,6}(?:-part-[1-6])?\.xml$/.test(path)) {
+		} else if (path === testPath || /^items\/item-\d{3,6}(?:-part-[1-6]|-stimulus)?\.xml$/.test(path)) {
 			documents.push({ path, xml, schema: version });
 		} else if (!isImage(path, xml)) {
 			strays.push(problemOf('package-stray-file', path, `expected a manifest, test, item or image, found ${path}`));
@@ -73,7 +73,7 @@ function sortFiles(
 /** Whether name and first bytes agree that this is a figure of an item. */
 function isImage(path: string, bytes: Buffer): boolean {
 	if (
-		!/^items\/images\/item-\d{3,6}(?:-part-[1-6])?-(?:figure-\d{1,2}|option-[a-h]|line|(?:left|right)-[1-8])\.(?:png|svg)$/.test(
+		!/^items\/images\/item-\d{3,6}(?:-part-[1-6]|-stimulus)?-(?:figure-\d{1,2}|option-[a-h]|line|(?:left|right)-[1-8])\.(?:png|svg)$/.test(
 			path,
 		)
 	)

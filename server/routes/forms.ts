@@ -9,18 +9,30 @@ import type {
 	PrintOrder,
 	ReviewList,
 } from '../../item-bank/types.ts';
+import { mapAnswers } from '../answer-maps.ts';
+import type { AnswerMapQuery } from '../api.ts';
+import { tabulateCarrying } from '../carrying-table.ts';
+import { exportPackage, exportVersions } from '../export-package.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
 import { finderOf } from '../planning.ts';
 import { type PrintedFile, printForm } from '../print/print-form.ts';
-import { writeAnswerMap } from '../qti/answer-map.ts';
-import { exportForm } from '../qti/export-form.ts';
-import { placeForm } from '../qti/placement.ts';
 import { RequestError } from '../request-errors.ts';
 import type { Store } from '../store/open-store.ts';
 import { idParameter, signalOfClose, underField, versionQuery } from './shared.ts';
 
 const params = pathParameters({ id: idParameter });
 const text = { type: 'string' };
+const answerMapQuery = {
+	...versionQuery,
+	properties: {
+		...versionQuery.properties,
+		as: { enum: exportVersions, description: 'A QTI version when left out.' },
+		convert: { type: 'boolean' },
+		leaveOut: { type: 'boolean' },
+		points: { enum: ['hotspot', 'choice'], description: 'As in the export.' },
+		grid: { enum: ['number', 'columns'], description: 'As in the export.' },
+	},
+};
 
 const schemas = {
 	list: {
@@ -52,9 +64,9 @@ const schemas = {
 		response: { 201: answerJson('As recorded.', 'form-giving') },
 	},
 	export: {
-		summary: 'Take a form out as a QTI package',
+		summary: 'Take a form out for a learning platform',
 		description:
-			'The package is checked before it is handed over. The header zeropair-report holds notes and warnings as percent-encoded JSON. Without images figures are PNG.',
+			'The package is checked before it is handed over. The header zeropair-report holds notes and warnings as percent-encoded JSON. Without images figures are PNG. Common Cartridge 1.1 does not carry every kind: items of other kinds stop the export with the list, unless convert or leaveOut says what to do with them.',
 		params,
 		body: schemaNamed('export-order'),
 		response: {
@@ -63,6 +75,13 @@ const schemas = {
 				content: { 'application/zip': { schema: { type: 'string', contentMediaType: 'application/zip' } } },
 			},
 		},
+	},
+	carrying: {
+		summary: 'Show what each version would carry of a form',
+		description: 'Item by item, before anything is written: carried, converted, refused, and what is lost.',
+		params,
+		querystring: versionQuery,
+		response: { 200: answerJson('The table.', 'carrying-table') },
 	},
 	print: {
 		summary: 'Put a form on paper',
@@ -85,9 +104,10 @@ const schemas = {
 	},
 	answerMap: {
 		summary: 'Show which exported item is which, with keys',
-		description: 'Confidential: it holds the keys.',
+		description:
+			'Confidential: it holds the keys. For a Common Cartridge name it with "as", and convert and leaveOut as in the export; QTI packages of every version share one.',
 		params,
-		querystring: versionQuery,
+		querystring: answerMapQuery,
 		response: { 200: { description: 'answer-map.csv', content: { 'text/csv': { schema: text } } } },
 	},
 } satisfies Record<string, RouteSchema>;
@@ -129,12 +149,12 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 		'/api/forms/:id/export',
 		{ schema: schemas.export },
 		async (request, reply) => {
-			const { version, as, images = 'png' } = request.body;
+			const { version, images = 'png', feedback = false, ...order } = request.body;
 			const { record, items } = await forms.get(request.params.id, version);
 			const signal = signalOfClose(reply);
-			const { fileName, bytes, report } = await exportForm(
+			const { fileName, bytes, report } = await exportPackage(
 				{ form: record, items },
-				{ as, images, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
+				{ ...order, images, hasFeedback: feedback, signal, ...(schemasFolder === undefined ? {} : { schemasFolder }) },
 			);
 			const { notes, warnings, validated } = report;
 			const told = { notes, warnings: warnings.slice(0, 20), warningCount: warnings.length, validated };
@@ -164,14 +184,24 @@ export function addFormRoutes(app: FastifyInstance, store: Store, schemasFolder?
 			.send(packFiles(files));
 	});
 	app.get<ById & { Querystring: { version?: number } }>(
+		'/api/forms/:id/carrying',
+		{ schema: schemas.carrying },
+		async ({ params, query }) => {
+			const { record, items } = await forms.get(params.id, query.version);
+			return tabulateCarrying(record, items);
+		},
+	);
+	app.get<ById & { Querystring: AnswerMapQuery }>(
 		'/api/forms/:id/answer-map',
 		{ schema: schemas.answerMap },
 		async ({ params, query }, reply) => {
-			const { record, items } = await forms.get(params.id, query.version);
+			const { version, ...order } = query;
+			const { record, items } = await forms.get(params.id, version);
+			const map = await mapAnswers({ form: record, items }, order);
 			return reply
 				.type('text/csv; charset=utf-8')
 				.header('content-disposition', `attachment; filename="${record.id}-v${record.version}-answer-map.csv"`)
-				.send(writeAnswerMap(record, placeForm(record, items)));
+				.send(map);
 		},
 	);
 }

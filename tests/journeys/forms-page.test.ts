@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { closeCartridges } from '../../server/cartridge/cartridge-pool.ts';
+import { validateCartridge } from '../../server/cartridge/validate-bytes.ts';
 import { type Service, serve } from '../../server/main.ts';
 import { closeValidation } from '../../server/qti/validate/pool.ts';
 import { validatePackage } from '../../server/qti/validate-package.ts';
@@ -34,6 +36,7 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		await browser.close();
 		await service.stop();
 		await closeValidation();
+		await closeCartridges();
 		rmSync(folder, { recursive: true });
 	});
 
@@ -75,20 +78,41 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		expect(complaints).toEqual([]);
 	});
 
-	test.each(['QTI 2.2', 'QTI 2.1'])('hands over a valid %s package and the answer map', async (version) => {
+	test.each(['QTI 2.2', 'QTI 2.1', 'QTI 3.0', 'Common Cartridge 1.1'])(
+		'hands over a valid %s package and the answer map',
+		async (version) => {
+			await openForm('Unit check: integers, Form A');
+			await page.getByText('Take this form to a learning platform').click();
+			await page.getByLabel(version).check();
+			await page.getByRole('button', { name: 'Write the package' }).click();
+			const save = async (name: RegExp): Promise<Buffer> => {
+				const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name }).click()]);
+				return readFile(await download.path());
+			};
+			const bytes = await save(/Save .*\.(?:zip|imscc)/);
+			expect((await validateCartridge(bytes)) ?? (await validatePackage(bytes))).toEqual([]);
+			const answerMap = (await save(/Save .*\.csv/)).toString('utf8');
+			expect(answerMap.trim().split(/\r?\n/)).toHaveLength(21);
+			expect(await page.getByRole('status').textContent()).toContain('placement in the grid is not enforced');
+			expect(complaints).toEqual([]);
+		},
+	);
+
+	test('hands over a package with feedback and grids column by column, and says before and after that it holds keys', async () => {
 		await openForm('Unit check: integers, Form A');
 		await page.getByText('Take this form to a learning platform').click();
-		await page.getByLabel(version).check();
+		await page.getByLabel('QTI 3.0').check();
+		await page.getByLabel('Column by column').check();
+		const feedback = page.getByRole('checkbox', { name: /Tell students what is right/ });
+		expect(await feedback.isChecked()).toBe(false);
+		expect(await page.getByText('This puts the keys into the package').isVisible()).toBe(true);
+		await feedback.check();
 		await page.getByRole('button', { name: 'Write the package' }).click();
-		const save = async (name: RegExp): Promise<Buffer> => {
-			const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name }).click()]);
-			return readFile(await download.path());
-		};
-		const bytes = await save(/Save .*\.zip/);
-		expect(await validatePackage(bytes)).toEqual([]);
-		const answerMap = (await save(/Save .*\.csv/)).toString('utf8');
-		expect(answerMap.trim().split(/\r?\n/)).toHaveLength(21);
-		expect(await page.getByRole('status').textContent()).toContain('placement in the grid is not enforced');
+		const link = page.getByRole('link', { name: /Save .*\.zip/ });
+		await link.waitFor();
+		const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+		expect(await validatePackage(await readFile(await download.path()))).toEqual([]);
+		expect(await page.getByRole('status').textContent()).toContain('The package holds the keys');
 		expect(complaints).toEqual([]);
 	});
 
@@ -133,6 +157,8 @@ describe.skipIf(!hasBrowser)('the page of a bank that was just started', () => {
 		await openForm('Unit check: integers, Form A');
 		await page.getByLabel('Show keys and worked steps').check();
 		await page.getByText('Take this form to a learning platform').click();
+		await page.getByLabel('Common Cartridge 1.1').check();
+		await page.getByText('items are carried as they are').waitFor();
 		await page.getByText('Put this form on paper').click();
 		await page.evaluate(await readFile(axePath, 'utf8'));
 		const found = await page.evaluate(async () => {

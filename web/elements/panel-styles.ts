@@ -8,7 +8,7 @@ export const panelStyles = css`
 	fieldset { border: 0; margin: 7px 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 20px; }
 	legend { padding: 0; color: var(--ink-soft); }
 	label { display: inline-flex; gap: 8px; align-items: center; min-height: 28px; cursor: pointer; }
-	input { accent-color: var(--ink); width: 18px; height: 18px; margin: 0; }
+	input { accent-color: var(--ink); flex: none; width: 18px; height: 18px; margin: 0; }
 	select { font: inherit; color: inherit; background: var(--sheet); border: 1px solid var(--ink-soft); min-height: 30px; padding: 0 8px; }
 	button { font: 600 16px/28px var(--sans); color: var(--paper); background: var(--ink); border: 0; padding: 6px 18px; margin: 7px 0; cursor: pointer; }
 	button:disabled { opacity: 0.6; cursor: progress; }

@@ -3,11 +3,18 @@ import type { ExportOrder } from '../../item-bank/types.ts';
 import type { ExportNotes } from '../../server/api.ts';
 import { ApiError, exportForm, fetchAnswerMap, type HandedFile } from '../api-client.ts';
 import { panelStyles } from './panel-styles.ts';
+import './zp-carrying.ts';
 
 interface Outcome {
 	readonly files: readonly { readonly name: string; readonly address: string; readonly note: string }[];
 	readonly told: ExportNotes;
 }
+
+const choices = {
+	stop: {},
+	convert: { convert: true, leaveOut: true },
+	'leave-out': { leaveOut: true },
+} as const;
 
 /** Takes a form out to a learning platform: which QTI version, which pictures, then the files and what was checked. */
 export class ZpExportPanel extends LitElement {
@@ -16,6 +23,9 @@ export class ZpExportPanel extends LitElement {
 		version: { type: Number },
 		as: { state: true },
 		images: { state: true },
+		uncarried: { state: true },
+		grid: { state: true },
+		feedback: { state: true },
 		isBusy: { state: true },
 		outcome: { state: true },
 		failure: { state: true },
@@ -25,6 +35,10 @@ export class ZpExportPanel extends LitElement {
 	declare version: number;
 	declare private as: ExportOrder['as'];
 	declare private images: 'png' | 'svg';
+	/** What to do with items that the version does not carry; nothing said yet at first. */
+	declare private uncarried: 'stop' | 'convert' | 'leave-out';
+	declare private grid: 'number' | 'columns';
+	declare private feedback: boolean;
 	declare private isBusy: boolean;
 	declare private outcome: Outcome | undefined;
 	declare private failure: ApiError | undefined;
@@ -33,6 +47,9 @@ export class ZpExportPanel extends LitElement {
 		super();
 		this.as = 'qti-2.2';
 		this.images = 'png';
+		this.uncarried = 'stop';
+		this.grid = 'number';
+		this.feedback = false;
 		this.isBusy = false;
 	}
 
@@ -52,8 +69,11 @@ export class ZpExportPanel extends LitElement {
 		this.forget();
 		this.isBusy = true;
 		try {
-			const { file, told } = await exportForm(this.form, { as: this.as, images: this.images, version: this.version });
-			const answerMap = await fetchAnswerMap(this.form, this.version);
+			const { as, images, grid, feedback, version } = this;
+			const choice = as === 'cc-1.1' ? choices[this.uncarried] : { grid, feedback };
+			const order = { as, images, version, ...choice };
+			const { file, told } = await exportForm(this.form, order);
+			const answerMap = await fetchAnswerMap(this.form, version, order);
 			const offer = ({ name, content }: HandedFile, note: string) => ({
 				name,
 				note,
@@ -76,23 +96,54 @@ export class ZpExportPanel extends LitElement {
 			<div class="choices">
 				<fieldset>
 					<legend>Version the platform takes</legend>
-					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')}
+					${this.renderRadio('as', 'qti-2.2', 'QTI 2.2')} ${this.renderRadio('as', 'qti-2.1', 'QTI 2.1')} ${this.renderRadio('as', 'qti-3.0', 'QTI 3.0')}
+					${this.renderRadio('as', 'cc-1.1', 'QTI 1.2.1 in a Common Cartridge 1.1, not for every kind')}
 				</fieldset>
 				<fieldset>
 					<legend>Figures as</legend>
 					${this.renderRadio('images', 'png', 'PNG, for every platform')} ${this.renderRadio('images', 'svg', 'SVG, sharper, not for every platform')}
 				</fieldset>
+				${this.as === 'cc-1.1' ? this.renderUncarried() : this.renderStyles()}
 			</div>
+			${this.as === 'cc-1.1' ? html`<zp-carrying form=${this.form} version=${this.version} as=${this.as}></zp-carrying>` : nothing}
 			<button ?disabled=${this.isBusy} @click=${() => void this.write()}>${this.isBusy ? 'Writing and checking…' : 'Write the package'}</button>
 			<div role="status">${this.renderOutcome()}</div>
 			<div role="alert">${this.renderFailure()}</div>
 		</details>`;
 	}
 
-	private renderRadio(group: 'as' | 'images', value: string, words: string): TemplateResult {
+	/** What only QTI 2.x and 3.0 can do. */
+	private renderStyles(): TemplateResult {
+		return html`<fieldset>
+				<legend>Gridded items</legend>
+				${this.renderRadio('grid', 'number', 'A number to type')} ${this.renderRadio('grid', 'columns', 'Column by column, as on paper')}
+			</fieldset>
+			<fieldset>
+				<legend>After answering</legend>
+				<label><input type="checkbox" .checked=${this.feedback} aria-describedby="keys" @change=${this.toggleFeedback} /> Tell students what is right, what a wrong answer is consistent with, and the worked steps</label>
+				<p class="soft" id="keys">This puts the keys into the package, and the rubrics of explanations. Not for an assessment that is still to be given.</p>
+			</fieldset>`;
+	}
+
+	private toggleFeedback(event: Event): void {
+		this.feedback = (event.target as HTMLInputElement).checked;
+	}
+
+	private renderUncarried(): TemplateResult {
+		return html`<fieldset>
+			<legend>Items it does not carry</legend>
+			${this.renderRadio('uncarried', 'stop', 'Write nothing and list them')}
+			${this.renderRadio('uncarried', 'convert', 'Convert them, and leave out what cannot be')}
+			${this.renderRadio('uncarried', 'leave-out', 'Leave them out')}
+		</fieldset>`;
+	}
+
+	private renderRadio(group: 'as' | 'images' | 'uncarried' | 'grid', value: string, words: string): TemplateResult {
 		const choose = (): void => {
 			if (group === 'as') this.as = value as ExportOrder['as'];
-			else this.images = value as 'png' | 'svg';
+			else if (group === 'images') this.images = value as 'png' | 'svg';
+			else if (group === 'grid') this.grid = value as 'number' | 'columns';
+			else this.uncarried = value as 'stop' | 'convert' | 'leave-out';
 		};
 		return html`<label><input type="radio" name=${group} value=${value} .checked=${this[group] === value} @change=${choose} /> ${words}</label>`;
 	}
@@ -110,7 +161,7 @@ export class ZpExportPanel extends LitElement {
 	private renderFailure(): TemplateResult | typeof nothing {
 		if (!this.failure) return nothing;
 		return html`<div class="failure">
-			<p>No package was written. ${this.failure.message}</p>
+			<p>No package was written. ${this.failure.code === 'export-not-carried' ? 'Some items are of kinds it does not carry. Choose above to convert them or to leave them out.' : this.failure.message}</p>
 			<ul>${this.failure.problems.map(({ path, message }) => html`<li>${path} ${message}</li>`)}</ul>
 		</div>`;
 	}

@@ -5,7 +5,7 @@ import type { ExportOptions } from '../export-form.ts';
 import type { Placement } from '../placement.ts';
 import { poolSize, runJob } from '../validate/pool.ts';
 import type { PublishedSchema } from '../validate/published.ts';
-import type { DocumentFacts } from '../validate/validate-document.ts';
+import type { DocumentFacts, DocumentReference } from '../validate/validate-document.ts';
 import { type ListedItem, listItem } from '../write/manifest.ts';
 import type { ItemBatch, WrittenBatch } from './item-batch.ts';
 import { checkLinks } from './links.ts';
@@ -46,7 +46,7 @@ export async function buildPackage(
 		...(await renderPictures(batches, options)),
 	];
 	const paths = segments.flatMap(({ entries }) => entries.map(({ path }) => path));
-	const broken = checkLinks({ paths, facts: new Map([...frame.facts, ...items.map(factsOf)]) });
+	const broken = checkLinks({ paths, facts: new Map([...frame.facts, ...items.flatMap(factsOf)]) });
 	if (broken.length > 0) return refuse(broken);
 	const bytes = joinSegments(segments);
 	options.onProgress?.('package', 1, 1);
@@ -54,13 +54,25 @@ export async function buildPackage(
 }
 
 /** What the workers made sure of: a document has the identifier of its place and shows the images listed for it. */
-function factsOf({ path, identifier, images }: ListedItem): readonly [string, DocumentFacts] {
-	const references = images.map((image) => ({ href: image.replace('items/', ''), identifier: '' }));
-	return [path, { identifier, references, dependencies: [] }];
+function factsOf({
+	path,
+	identifier,
+	images,
+	stimulus,
+	part,
+}: ListedItem): readonly (readonly [string, DocumentFacts])[] {
+	const refer = (to: string, name = ''): DocumentReference => ({ href: to.replace('items/', ''), identifier: name });
+	const shared = stimulus ? [refer(stimulus.path, stimulus.identifier)] : [];
+	const references = [...shared, ...images.map((image) => refer(image))];
+	const own = [path, { identifier, references, dependencies: [] }] as const;
+	if (!stimulus || part !== 1) return [own];
+	const shown = stimulus.images.map((image) => refer(image));
+	return [own, [stimulus.path, { identifier: stimulus.identifier, references: shown, dependencies: [] }]];
 }
 
 function checkFileCount(items: readonly ListedItem[], form: FormRecord | undefined): void {
-	const count = items.reduce((sum, { images }) => sum + 1 + images.length, form ? 2 : 1);
+	const shared = items.flatMap(({ stimulus, part }) => (stimulus && part === 1 ? ['', ...stimulus.images] : []));
+	const count = items.reduce((sum, { images }) => sum + 1 + images.length, shared.length + (form ? 2 : 1));
 	if (count <= mostFiles) return;
 	throw new ExportInputError('export-too-large', `expected at most ${mostFiles} files, found ${count}`);
 }

@@ -28,9 +28,15 @@ export interface WrittenFrame {
 	readonly facts: readonly (readonly [path: string, facts: DocumentFacts])[];
 }
 
+const manifestSchemas: Readonly<Record<QtiVersion, ProfileSchema>> = {
+	'qti-2.1': 'manifest-2.1',
+	'qti-2.2': 'manifest-2.2',
+	'qti-3.0': 'manifest-3.0',
+};
+
 /** The schema of the manifest of a version. */
 export function manifestSchema(version: QtiVersion): ProfileSchema {
-	return version === 'qti-2.1' ? 'manifest-2.1' : 'manifest-2.2';
+	return manifestSchemas[version];
 }
 
 /** Writes, checks and compresses manifest and test. */

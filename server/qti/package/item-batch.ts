@@ -11,7 +11,7 @@ import type { QtiVersion } from '../versions.ts';
 import { KeyTooWideError } from '../write/gridded.ts';
 import { FigureTooSmallError } from '../write/hotspots.ts';
 import type { ImageFormat } from '../write/images.ts';
-import { itemPath, writeItem } from '../write/item.ts';
+import { itemPath, type WrittenItem, writeItem, writeStimulus } from '../write/item.ts';
 import { startsItemLine } from '../write/lines.ts';
 import { writeShapedXml } from '../write/shaped-xml.ts';
 import { packFiles, type ZipFile, type ZipSegment } from './write-zip.ts';
@@ -55,12 +55,24 @@ function writePlaced(
 	files: ZipFile[],
 	pictures: { readonly path: string; readonly svg: string }[],
 ): readonly DocumentProblem[] {
-	const { path, root, images } = writeItem(placement, batch.version, batch.images);
+	const stimulus = writeStimulus(placement, batch.version, batch.images);
+	const documents = [...(stimulus ? [stimulus] : []), writeItem(placement, batch.version, batch.images)];
+	return documents.flatMap((document) => addDocument(document, placement, batch, files, pictures));
+}
+
+function addDocument(
+	{ path, root, images }: WrittenItem,
+	placement: Placement,
+	batch: ItemBatch,
+	files: ZipFile[],
+	pictures: { readonly path: string; readonly svg: string }[],
+): readonly DocumentProblem[] {
 	const bytes = Buffer.from(writeShapedXml(root, { declaration: true, startsLine: startsItemLine }));
 	const { problems, facts } = validateDocument({ path, xml: bytes, schema: batch.version }, batch.published);
 	if (!facts) return problems.map((problem) => ({ ...problem, item: placement.record.id }));
-	const isWhole = facts.references.every(({ href }, index) => `items/${href}` === images[index]?.path);
-	invariant(isWhole && facts.references.length === images.length, `${path} shows the figures written with it`);
+	const shown = facts.references.filter(({ identifier }) => identifier === '');
+	const isWhole = shown.every(({ href }, index) => `items/${href}` === images[index]?.path);
+	invariant(isWhole && shown.length === images.length, `${path} shows the figures written with it`);
 	files.push({ path, bytes });
 	for (const image of images) {
 		const svg = writeShapedXml(image.root, { declaration: true });

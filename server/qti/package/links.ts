@@ -37,11 +37,12 @@ export function checkLinks(content: PackageContent): readonly DocumentProblem[] 
 		for (const reference of facts.references) {
 			const href = path === testPath ? reference.href : `items/${reference.href}`;
 			const element = path === testPath ? 'assessmentItemRef' : elementShowing(href);
+			const isNamed = reference.identifier !== '';
 			if (!held.has(href)) {
 				problems.push(linkProblem('package-href-missing', path, element, `file ${href} in the package`, 'none'));
 				continue;
 			}
-			if (path === testPath) {
+			if (isNamed) {
 				const found = content.facts.get(href)?.identifier;
 				if (found !== undefined && found !== reference.identifier) {
 					const expected = `the identifier ${found} of ${href}`;
@@ -57,8 +58,9 @@ export function checkLinks(content: PackageContent): readonly DocumentProblem[] 
 	return problems;
 }
 
-/** A line to mark is an object, any other figure an img. */
-function elementShowing(href: string): 'object' | 'img' {
+/** What is shared is a reference, a line to mark an object, any other figure an img. */
+function elementShowing(href: string): 'assessmentStimulusRef' | 'object' | 'img' {
+	if (href.endsWith('.xml')) return 'assessmentStimulusRef';
 	return /-line\.(?:png|svg)$/.test(href) ? 'object' : 'img';
 }
 

@@ -18,10 +18,12 @@ export function collectFacts(root: MarkupElement): TreeFacts & DocumentFacts {
 	return facts;
 }
 
+const listing: ReadonlySet<string> = new Set(['resource', 'assessmentItemRef', 'qti-assessment-item-ref']);
+
 /** Adds what an element below the root tells, in document order. */
 export function addFacts(facts: TreeFacts, node: MarkupElement): void {
 	const { identifier = '', href = '' } = node.attributes;
-	if (node.name === 'resource' || node.name === 'assessmentItemRef') facts.references.push({ href, identifier });
+	if (listing.has(node.name)) facts.references.push({ href, identifier });
 	const isResource = node.name === 'resource';
 	for (const child of node.children) {
 		if (typeof child === 'string') continue;

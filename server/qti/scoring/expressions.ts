@@ -29,12 +29,16 @@ export function evaluateExpression(node: MarkupElement, scope: Scope): Value {
 			return operand === null ? null : truth(!isTrue(operand));
 		}
 		case 'and':
-			return truth(operands().every(isTrue));
+			return truth(childrenOf(node).every((child) => isTrue(evaluateExpression(child, scope))));
 		case 'or':
-			return truth(operands().some(isTrue));
+			return truth(childrenOf(node).some((child) => isTrue(evaluateExpression(child, scope))));
 		case 'match': {
 			const [left = null, right = null] = operands();
 			return left === null || right === null ? null : truth(matches(left, right));
+		}
+		case 'gte': {
+			const [left = null, right = null] = operands();
+			return left === null || right === null ? null : truth(Number(left.members[0]) >= Number(right.members[0]));
 		}
 		case 'sum':
 			return sum(operands());
@@ -64,10 +68,12 @@ function mapResponse(declaration: Declaration, response: Value): Value {
 }
 
 function mapMember(member: string, mapping: Mapping): number {
-	const entry = mapping.entries.find(({ key, isCaseSensitive }) =>
-		isCaseSensitive ? key === member : key.toLowerCase() === member.toLowerCase(),
+	// Of two entries that differ in capitals alone the very one is meant, as in the published example of text entry.
+	const exact = mapping.entries.find(({ key }) => key === member);
+	const entry = mapping.entries.find(
+		({ key, isCaseSensitive }) => !isCaseSensitive && key.toLowerCase() === member.toLowerCase(),
 	);
-	return entry?.value ?? mapping.otherwise;
+	return (exact ?? entry)?.value ?? mapping.otherwise;
 }
 
 function bounded(value: number, mapping: Mapping): number {

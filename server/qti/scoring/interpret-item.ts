@@ -22,21 +22,53 @@ export function interpretItem(xml: string, responses: PlatformResponses): Outcom
 
 /** As {@link interpretItem}, for a document read already. */
 export function interpretItemTree(root: MarkupElement, responses: PlatformResponses): Outcomes {
+	return openItem(root)(responses);
+}
+
+/** As {@link interpretItem}, for many responses to one document: its declarations are read once. */
+export function openItem(root: MarkupElement): (responses: PlatformResponses) => Outcomes {
 	if (root.name !== 'assessmentItem')
 		throw new ScoringError(root.name, `expected an assessmentItem, found <${root.name}>`);
+	checkParts(root);
 	const inputs = childrenOf(root, 'responseDeclaration').map(readDeclaration);
 	const outputs = childrenOf(root, 'outcomeDeclaration').map(readDeclaration);
-	const values = new Map<string, Value>();
-	for (const { identifier, cardinality, baseType } of inputs) {
-		const members = responses[identifier];
-		if (!members) throw new ScoringError('responseDeclaration', `expected a response for ${identifier}, found none`);
-		values.set(identifier, members.length === 0 ? null : { cardinality, baseType, members });
-	}
-	for (const { identifier, initial } of outputs) values.set(identifier, initial);
 	const declarations = new Map([...inputs, ...outputs].map((each) => [each.identifier, each]));
-	if (childrenOf(root, 'responseProcessing').length === 0) enterScores(outputs, responses, values);
-	else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
-	return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+	const isRated = childrenOf(root, 'responseProcessing').length === 0;
+	return (responses) => {
+		const values = new Map<string, Value>();
+		for (const { identifier, cardinality, baseType } of inputs) {
+			const members = responses[identifier];
+			if (!members) {
+				throw new ScoringError('responseDeclaration', `expected a response for ${identifier}, found none`);
+			}
+			values.set(identifier, members.length === 0 ? null : { cardinality, baseType, members });
+		}
+		for (const { identifier, initial } of outputs) values.set(identifier, initial);
+		if (isRated) enterScores(outputs, responses, values);
+		else processResponse(onlyChild(root, 'responseProcessing'), { declarations, values });
+		return new Map(outputs.map(({ identifier }) => [identifier, values.get(identifier) ?? null]));
+	};
+}
+
+const parts: ReadonlySet<string> = new Set([
+	'responseDeclaration',
+	'outcomeDeclaration',
+	'assessmentStimulusRef',
+	'stylesheet',
+	'itemBody',
+	'catalogInfo',
+	'responseProcessing',
+	'modalFeedback',
+]);
+
+/** Templates and further attempts change what is right: they must not be passed over. */
+function checkParts(root: MarkupElement): void {
+	for (const { name } of childrenOf(root)) {
+		if (!parts.has(name)) throw new ScoringError(name, `expected parts of an item that exports use, found <${name}>`);
+	}
+	if (root.attributes.adaptive === 'true') {
+		throw new ScoringError(root.name, 'expected an item that is answered once, found adaptive="true"');
+	}
 }
 
 function processResponse(processing: MarkupElement, scope: RuleScope): void {

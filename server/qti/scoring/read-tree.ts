@@ -2,6 +2,7 @@ import { XmlDocument, XmlElement, XmlText } from 'libxml2-wasm';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { safeParsing } from '../validate/schema-set.ts';
 import { getVersionFacts, qtiVersions } from '../versions.ts';
+import { toOlderAttribute, toOlderElement } from '../vocabulary.ts';
 
 /** A QTI document that the interpreter does not understand: it says so by name instead of leaving anything out. */
 export class ScoringError extends Error {
@@ -17,30 +18,35 @@ export class ScoringError extends Error {
 }
 
 /**
- * Reads a QTI 2.1 or 2.2 document into a markup tree, white space between elements left out. Throws XmlParseError for text
- * that is not XML and {@link ScoringError} for another vocabulary.
+ * Reads a QTI 2.1, 2.2 or 3.0 document into a markup tree under the names of 2.x, white space between elements left out. Throws
+ * XmlParseError for text that is not XML and {@link ScoringError} for another vocabulary.
  */
 export function readTree(xml: string): MarkupElement {
 	const document = XmlDocument.fromString(xml, { option: safeParsing });
 	try {
 		const namespace = document.root.namespaceUri;
-		if (!qtiVersions.some((version) => getVersionFacts(version).namespace === namespace)) {
-			throw new ScoringError(document.root.name, `expected a QTI 2.1 or 2.2 document, found namespace "${namespace}"`);
+		const version = qtiVersions.find((each) => getVersionFacts(each).namespace === namespace);
+		if (version === undefined) {
+			const message = `expected a QTI 2.1, 2.2 or 3.0 document, found namespace "${namespace}"`;
+			throw new ScoringError(document.root.name, message);
 		}
-		return readElement(document.root);
+		return readElement(document.root, getVersionFacts(version).hasNewerNames);
 	} finally {
 		document.dispose();
 	}
 }
 
-function readElement(node: XmlElement): MarkupElement {
-	const attributes = Object.fromEntries(node.attrs.map((attribute) => [attribute.name, attribute.value]));
+/** An element with all below it, white space between elements left out; names of QTI 3.0 become those of 2.x where asked. */
+export function readElement(node: XmlElement, isRenamed = false): MarkupElement {
+	const attributes = Object.fromEntries(
+		node.attrs.map(({ name, value }) => [isRenamed ? toOlderAttribute(name) : name, value]),
+	);
 	const children: (MarkupElement | string)[] = [];
 	for (let child = node.firstChild; child; child = child.next) {
-		if (child instanceof XmlElement) children.push(readElement(child));
+		if (child instanceof XmlElement) children.push(readElement(child, isRenamed));
 		else if (child instanceof XmlText && child.content.trim() !== '') children.push(child.content);
 	}
-	return element(node.name, attributes, children);
+	return element(isRenamed ? toOlderElement(node.name) : node.name, attributes, children);
 }
 
 /** The child elements, all of them or those of one name. */

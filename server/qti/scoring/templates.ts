@@ -11,7 +11,7 @@ const number = (value: string): MarkupElement => element('baseValue', { baseType
  * The standard templates by their definition (QTI 2.2, response processing templates): match_correct scores 1 for the correct
  * response and 0 otherwise; map_response scores 0 for no response and the mapped response otherwise.
  */
-const templates: Readonly<Record<string, readonly MarkupElement[]>> = {
+const templates: Readonly<Record<'match_correct' | 'map_response', readonly MarkupElement[]>> = {
 	match_correct: [
 		element('responseCondition', {}, [
 			element('responseIf', {}, [
@@ -29,12 +29,22 @@ const templates: Readonly<Record<string, readonly MarkupElement[]>> = {
 	],
 };
 
+/** The rules of a standard template by its name. */
+export function getTemplateRules(name: 'match_correct' | 'map_response'): readonly MarkupElement[] {
+	return templates[name];
+}
+
+/** Besides the addresses that exports use, those of published QTI 3.0 examples (qti-facts.md of the reference folder). */
+const prefixes: readonly string[] = [
+	...qtiVersions.map((version) => getVersionFacts(version).templates),
+	'https://www.imsglobal.org/question/qti_v3p0/rptemplates/',
+	'http://www.imsglobal.org/question/qti_v3p0/rptemplates/',
+];
+
 /** The rules of the template at an address. Throws {@link ScoringError} for any other. */
 export function getTemplate(address: string): readonly MarkupElement[] {
-	const prefix = qtiVersions
-		.map((version) => getVersionFacts(version).templates)
-		.find((known) => address.startsWith(known));
-	const rules = prefix === undefined ? undefined : templates[address.slice(prefix.length)];
-	if (rules) return rules;
+	const prefix = prefixes.find((known) => address.startsWith(known));
+	const name = prefix === undefined ? '' : address.slice(prefix.length).replace(/\.xml$/, '');
+	if (name === 'match_correct' || name === 'map_response') return templates[name];
 	throw new ScoringError('responseProcessing', `expected match_correct or map_response, found "${address}"`);
 }

@@ -1,6 +1,6 @@
 import type { Rule } from './rule.ts';
 
-const declaration = '/q:assessmentItem/q:responseDeclaration';
+const declaration = "/q:assessmentItem/q:responseDeclaration[@identifier = 'RESPONSE']";
 const body = '../q:itemBody';
 const value = `${declaration}/q:correctResponse/q:value`;
 const identified =
@@ -105,7 +105,7 @@ export const responseRules: readonly Rule[] = [
 ];
 
 /** Templates and mappings: shares add up to the whole score, and what is right is worth something. */
-export function mappingRules(templates: string): readonly Rule[] {
+export function mappingRules(mapResponse: string): readonly Rule[] {
 	return [
 		{
 			code: 'qti-template-mismatch',
@@ -116,7 +116,7 @@ export function mappingRules(templates: string): readonly Rule[] {
 		{
 			code: 'qti-template-mismatch',
 			at: '/q:assessmentItem/q:responseProcessing',
-			fault: `(@template = '${templates}map_response') != boolean(../q:responseDeclaration/q:mapping)`,
+			fault: `@template and (@template = '${mapResponse}') != boolean(../q:responseDeclaration/q:mapping)`,
 			expected: 'match_correct without a mapping, or map_response with one',
 		},
 		{

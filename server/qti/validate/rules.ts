@@ -1,4 +1,7 @@
-import { getVersionFacts, type QtiVersion } from '../versions.ts';
+import { getVersionFacts, type QtiVersion, templateAddress } from '../versions.ts';
+import { renamePath } from '../vocabulary.ts';
+import { feedbackRules, newerRules } from './feedback-rules.ts';
+import { gridRules } from './grid-rules.ts';
 import { interactionRules } from './interaction-rules.ts';
 import { mappingRules, ratedRule, responseRules } from './response-rules.ts';
 import type { Rule } from './rule.ts';
@@ -27,8 +30,8 @@ const testRules: readonly Rule[] = [
 
 /** Rules for items and tests of one version. */
 export function rulesOf(version: QtiVersion): readonly Rule[] {
-	const { namespace, location, templates } = getVersionFacts(version);
-	return [
+	const { namespace, location, hasNewerNames } = getVersionFacts(version);
+	const rules: readonly Rule[] = [
 		...(version === 'qti-2.1' ? [newerNames] : []),
 		{
 			code: 'qti-schema-location',
@@ -37,22 +40,28 @@ export function rulesOf(version: QtiVersion): readonly Rule[] {
 			expected: `the schema location "${namespace} ${location}"`,
 		},
 		...responseRules,
-		...mappingRules(templates),
+		...mappingRules(templateAddress(version, 'map_response')),
 		...interactionRules,
+		...gridRules,
+		...feedbackRules,
+		...(hasNewerNames ? newerRules : []),
 		...(version === 'qti-2.1' ? [] : [ratedRule]),
 		...testRules,
 	];
+	if (!hasNewerNames) return rules;
+	return rules.map((rule) => ({ ...rule, at: renamePath(rule.at), fault: renamePath(rule.fault) }));
 }
 
 /** Rules for manifests. */
 export function manifestRulesOf(version: QtiVersion): readonly Rule[] {
-	const { itemType, testType, manifestLocation } = getVersionFacts(version);
+	const { itemType, testType, stimulusType, manifestLocation, manifestNamespace } = getVersionFacts(version);
+	const isShared = stimulusType === undefined ? 'false()' : `(@type = '${stimulusType}')`;
 	const resource = '/cp:manifest/cp:resources/cp:resource';
 	return [
 		{
 			code: 'qti-schema-location',
 			at: '/*',
-			fault: `not(@xsi:schemaLocation = 'http://www.imsglobal.org/xsd/imscp_v1p1 ${manifestLocation}')`,
+			fault: `not(@xsi:schemaLocation = '${manifestNamespace} ${manifestLocation}')`,
 			expected: `the schema location of ${manifestLocation}`,
 		},
 		{
@@ -64,7 +73,7 @@ export function manifestRulesOf(version: QtiVersion): readonly Rule[] {
 		{
 			code: 'package-resource-type',
 			at: resource,
-			fault: `(@type = '${testType}') != (@href = 'test.xml') or (@type = 'webcontent') != contains(@href, 'images/')`,
+			fault: `(@type = '${testType}') != (@href = 'test.xml') or (@type = 'webcontent') != contains(@href, 'images/') or ${isShared} != contains(@href, '-stimulus.xml')`,
 			expected: 'a resource of the type of its file',
 		},
 		{

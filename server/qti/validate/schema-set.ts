@@ -2,10 +2,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ParseOption, XmlBufferInputProvider, XmlDocument, XsdValidator, xmlRegisterInputProvider } from 'libxml2-wasm';
 import { projectRoot } from '../../project-root.ts';
+import type { QtiVersion } from '../versions.ts';
 import type { PublishedSchema } from './published.ts';
 
 /** A schema of the export profile: items and tests, or manifests, of one version. */
-export type ProfileSchema = 'qti-2.1' | 'qti-2.2' | 'manifest-2.1' | 'manifest-2.2';
+export type ProfileSchema = QtiVersion | 'manifest-2.1' | 'manifest-2.2' | 'manifest-3.0';
+
+/** A schema of the export profile for cartridges: assessments, manifests, the HTML within texts. */
+export type CartridgeSchema = 'cc-1.1' | 'cc-manifest-1.1' | 'cc-html';
 
 /** Parsing that reads nothing but the bytes given: no external entities, no network. */
 export const safeParsing: ParseOption =
@@ -17,7 +21,7 @@ const provider = new XmlBufferInputProvider({});
 let isRegistered = false;
 
 /** The compiled schema of the export profile; compiled once in each thread. */
-export function getProfileValidator(schema: ProfileSchema): XsdValidator {
+export function getProfileValidator(schema: ProfileSchema | CartridgeSchema): XsdValidator {
 	const known = compiled.get(schema);
 	if (known) return known;
 	const folder = join(projectRoot, 'schemas/qti');

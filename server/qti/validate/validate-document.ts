@@ -8,7 +8,9 @@ import {
 	XmlXPath,
 } from 'libxml2-wasm';
 import type { DocumentProblem } from '../export-errors.ts';
-import { getVersionFacts, instanceNamespace, manifestNamespace, type QtiVersion } from '../versions.ts';
+import { getVersionFacts, instanceNamespace, type QtiVersion, qtiVersions } from '../versions.ts';
+import { renamePath } from '../vocabulary.ts';
+import { checkOwnProcessing } from './own-processing.ts';
 import type { PublishedSchema } from './published.ts';
 import type { Rule } from './rule.ts';
 import { anyFaultOf, faultsOf, manifestRulesOf, rulesOf } from './rules.ts';
@@ -103,6 +105,7 @@ function inspectDocument(
 		];
 		const set = getRuleSet(document.schema);
 		if (parsed.find(set.all).length > 0) problems.push(...findFaults(path, parsed, set));
+		if (problems.length === 0 && hasOwnProcessing(document)) problems.push(...checkOwnProcessing(document));
 		return problems.length > 0 || !isForFacts
 			? { problems, facts: undefined }
 			: { problems, facts: readFacts(parsed, set, mayRefer(document)) };
@@ -117,8 +120,14 @@ function mayRefer({ xml, schema }: CheckedDocument): boolean {
 		schema.startsWith('manifest-') ||
 		includes(xml, '<img') ||
 		includes(xml, '<object') ||
-		includes(xml, '<assessmentItemRef')
+		includes(xml, '<qti-assessment-item-ref') ||
+		includes(xml, '<assessmentItemRef') ||
+		includes(xml, '<qti-assessment-stimulus-ref')
 	);
+}
+
+function hasOwnProcessing({ xml }: CheckedDocument): boolean {
+	return includes(xml, '<responseCondition') || includes(xml, '<qti-response-condition');
 }
 
 function hasDoctype(xml: string | Uint8Array): boolean {
@@ -140,7 +149,8 @@ function refuse(problem: DocumentProblem): DocumentFinding {
 	return { problems: [problem], facts: undefined };
 }
 
-function checkSchema(code: string, path: string, validate: () => void): DocumentProblem[] {
+/** The problems a schema finds with a document that is already parsed, each under the code. */
+export function checkSchema(code: string, path: string, validate: () => void): DocumentProblem[] {
 	try {
 		validate();
 		return [];
@@ -150,7 +160,8 @@ function checkSchema(code: string, path: string, validate: () => void): Document
 	}
 }
 
-function problemOf(code: string, path: string, detail: ErrorDetail): DocumentProblem {
+/** One finding of libxml2 as a problem of a file. */
+export function problemOf(code: string, path: string, detail: ErrorDetail): DocumentProblem {
 	const message = detail.message.trim().replaceAll(/\{http[^}]*\}/g, '');
 	const element = /^Element '(?:\{[^}]*\})?([^']+)'/.exec(detail.message.trim())?.[1];
 	return {
@@ -173,7 +184,7 @@ function findFaults(path: string, parsed: XmlDocument, set: RuleSet): DocumentPr
 }
 
 /** The opening tag, and the start of the text if there is any. */
-function describeElement(node: XmlElement): string {
+export function describeElement(node: XmlElement): string {
 	const attributes = node.attrs.map(({ name, value }) => ` ${name}="${value}"`).join('');
 	const text = node.content.trim().replaceAll(/\s+/g, ' ');
 	return `<${node.name}${attributes}>${text.length > 40 ? `${text.slice(0, 40)}…` : text}`;
@@ -203,20 +214,32 @@ function attributeOf(node: XmlElement, attribute: string): string {
 	return node.attr(attribute)?.value ?? '';
 }
 
+function versionOf(schema: ProfileSchema): QtiVersion {
+	return qtiVersions.find((version) => version.endsWith(schema.slice(-3))) ?? 'qti-2.2';
+}
+
+/** The stimulus of an item first, then its figures as they stand. */
+function referencesOf(hasNewerNames: boolean): string {
+	const places =
+		'/q:assessmentItem/q:itemBody//q:img | /q:assessmentItem/q:itemBody/q:hotspotInteraction/q:object | /q:assessmentTest//q:assessmentItemRef';
+	return hasNewerNames
+		? renamePath(`/q:assessmentItem/q:assessmentStimulusRef | /q:assessmentStimulus/q:stimulusBody//q:img | ${places}`)
+		: places;
+}
+
 function getRuleSet(schema: ProfileSchema): RuleSet {
 	const known = ruleSets.get(schema);
 	if (known) return known;
 	const isManifest = schema.startsWith('manifest-');
-	const version: QtiVersion = schema.endsWith('2.1') ? 'qti-2.1' : 'qti-2.2';
+	const version = versionOf(schema);
+	const { namespace, manifestNamespace, hasNewerNames } = getVersionFacts(version);
 	const namespaces: NamespaceMap = {
-		q: getVersionFacts(version).namespace,
+		q: namespace,
 		cp: manifestNamespace,
 		xsi: instanceNamespace,
 	};
 	const rules = isManifest ? manifestRulesOf(version) : rulesOf(version);
-	const references = isManifest
-		? '/cp:manifest/cp:resources/cp:resource'
-		: '/q:assessmentItem/q:itemBody//q:img | /q:assessmentItem/q:itemBody/q:hotspotInteraction/q:object | /q:assessmentTest//q:assessmentItemRef';
+	const references = isManifest ? '/cp:manifest/cp:resources/cp:resource' : referencesOf(hasNewerNames);
 	const set = {
 		rules: rules.map((rule) => ({ rule, xpath: XmlXPath.compile(faultsOf(rule), namespaces) })),
 		all: XmlXPath.compile(anyFaultOf(rules), namespaces),

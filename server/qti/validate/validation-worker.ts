@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { invariant } from '../../../item-bank/invariant.ts';
+import type { PoolReply, PoolRequest } from '../../worker-pool.ts';
 import { type Frame, type WrittenFrame, writeFrame } from '../package/frame.ts';
 import { type ItemBatch, type WrittenBatch, writeItemBatch } from '../package/item-batch.ts';
 import type { PublishedSchema } from './published.ts';
@@ -22,25 +23,14 @@ export interface Answers {
 	readonly documents: readonly DocumentFinding[];
 }
 
-/** A job on its way to a worker. */
-export interface Request {
-	readonly id: number;
-	readonly job: Job;
-}
-
-/** The way back: the answer, or why there is none. */
-export type Reply =
-	| { readonly id: number; readonly answer: Answers[keyof Answers] }
-	| { readonly id: number; readonly failure: unknown };
-
 const port = parentPort;
 invariant(port, 'this file runs as a worker thread');
-port.on('message', ({ id, job }: Request) => {
+port.on('message', ({ id, job }: PoolRequest<Job>) => {
 	try {
 		const answer = answerJob(job);
-		port.postMessage({ id, answer } satisfies Reply, buffersOf(answer));
+		port.postMessage({ id, answer } satisfies PoolReply<Answers[keyof Answers]>, buffersOf(answer));
 	} catch (failure) {
-		port.postMessage({ id, failure } satisfies Reply);
+		port.postMessage({ id, failure } satisfies PoolReply<Answers[keyof Answers]>);
 	}
 });
 

@@ -5,8 +5,8 @@ import { declareResponse, identifyOptions, writeChoiceBody } from './options.ts'
 /** A choice item as choiceInteraction with one choice, scored by match_correct. */
 export function writeChoice(item: ChoiceItem, key: readonly string[], desk: WritingDesk): WrittenInteraction {
 	return {
-		declaration: declareResponse('single', 'identifier', identifyOptions(item.options, key)),
+		declarations: [declareResponse('single', 'identifier', identifyOptions(item.options, key))],
 		body: writeChoiceBody(item.options, 1, desk),
-		template: 'match_correct',
+		scoring: 'match_correct',
 	};
 }

@@ -13,8 +13,8 @@ export function writeExplanation(item: ExplanationItem, desk: WritingDesk): Writ
 	const declaration = { identifier: variables.response, cardinality: 'single', baseType: 'string' };
 	const attributes = { responseIdentifier: variables.response, expectedLines: item.lines };
 	return {
-		declaration: element('responseDeclaration', declaration),
+		declarations: [element('responseDeclaration', declaration)],
 		body: [...above, element('extendedTextInteraction', attributes, prompt)],
-		template: undefined,
+		scoring: 'person',
 	};
 }

@@ -34,14 +34,16 @@ export function writeGridded(
 		expectedLength: profile.digitColumns + 1,
 	});
 	return {
-		declaration: element('responseDeclaration', declaration, [
-			element('correctResponse', {}, [element('value', {}, [String(value)])]),
-			writeMapping(entries),
-		]),
+		declarations: [
+			element('responseDeclaration', declaration, [
+				element('correctResponse', {}, [element('value', {}, [String(value)])]),
+				writeMapping(entries),
+			]),
+		],
 		body: [
-			...writeBlocks(desk.stem, desk.writeFigure),
+			...writeBlocks(desk.stem, desk),
 			element('p', {}, ['Answer: ', field, ...(item.unit === undefined ? [] : [` ${item.unit}`])]),
 		],
-		template: 'map_response',
+		scoring: 'map_response',
 	};
 }

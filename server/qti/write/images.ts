@@ -1,6 +1,6 @@
 import { entryListsOf } from '../../../item-bank/items/entries.ts';
 import { entryIdentifier, optionIdentifier } from '../identifiers.ts';
-import type { Placement } from '../placement.ts';
+import { type Placement, stimulusBeside, stimulusWithin } from '../placement.ts';
 
 /** How figures are put into the package. */
 export type ImageFormat = 'png' | 'svg';
@@ -30,16 +30,26 @@ export function imageReference(stem: string, name: string, format: ImageFormat):
 
 /** Paths of all figures of an item within the package, in document order. */
 export function listImages(
-	{ record: { item }, stimulus, stem }: Pick<Placement, 'record' | 'stimulus' | 'stem'>,
+	placement: Pick<Placement, 'record' | 'stimulus' | 'stem' | 'shared'>,
 	format: ImageFormat,
 ): readonly string[] {
-	const shown = [...stimulus, ...item.stem].filter(({ kind }) => kind === 'figure');
+	const { item } = placement.record;
+	const shown = [...stimulusWithin(placement), ...item.stem].filter(({ kind }) => kind === 'figure');
 	const line = item.kind === 'point' ? [lineImage] : [];
 	const inEntries = entryListsOf(item).flatMap(({ path, entries }) =>
 		entries.flatMap(({ content }, index) => (content.kind === 'figure' ? [nameIn(path, index)] : [])),
 	);
 	const names = [...shown.map((_, index) => stemImage(index + 1)), ...line, ...inEntries];
-	return names.map((name) => `items/${imageReference(stem, name, format)}`);
+	return names.map((name) => `items/${imageReference(placement.stem, name, format)}`);
+}
+
+/** Paths of all figures of the stimulus written beside an item; none where there is no such. */
+export function listStimulusImages(placement: Placement, format: ImageFormat): readonly string[] {
+	const stem = stimulusBeside(placement)?.stem;
+	if (stem === undefined) return [];
+	return placement.stimulus
+		.filter(({ kind }) => kind === 'figure')
+		.map((_, index) => `items/${imageReference(stem, stemImage(index + 1), format)}`);
 }
 
 function nameIn(path: string, index: number): string {

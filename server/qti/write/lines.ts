@@ -3,9 +3,9 @@ export type LineStart = (name: string) => boolean;
 
 /**
  * Items and tests start a line at every element that stands outside paragraphs and options, where white space means nothing,
- * so that the line of a problem leads somewhere; images, which stand inside them, are left alone.
+ * so that the line of a problem leads somewhere; images and spans, which stand inside them, are left alone.
  */
-export const startsItemLine: LineStart = (name) => !name.startsWith('img');
+export const startsItemLine: LineStart = (name) => name !== 'img' && name !== 'span';
 
 const largeParts: ReadonlySet<string> = new Set([
 	'manifest',

@@ -3,16 +3,9 @@ import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { Alignment } from '../../../item-bank/types.ts';
 import { packageIdentifier, testIdentifier } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
-import {
-	getVersionFacts,
-	instanceNamespace,
-	lomNamespace,
-	manifestNamespace,
-	type QtiVersion,
-	standardsNamespace,
-} from '../versions.ts';
+import { getVersionFacts, instanceNamespace, lomNamespace, type QtiVersion } from '../versions.ts';
 import { writeAlignments } from './alignments.ts';
-import { type ImageFormat, listImages } from './images.ts';
+import { type ImageFormat, listImages, listStimulusImages } from './images.ts';
 import { itemPath } from './item.ts';
 import { writeLanguageString } from './language-string.ts';
 import { testPath } from './test.ts';
@@ -26,6 +19,12 @@ export interface ListedItem
 	readonly record: Pick<ItemRecord, 'id' | 'version' | 'status'>;
 	/** Name of the interaction that answers it. */
 	readonly interaction: string;
+	/** Whether more than one interaction answers it. */
+	readonly isComposite: boolean;
+	/** Whether it says, once answered, what is right. */
+	readonly hasFeedback: boolean;
+	/** The document that the parts of its set share. */
+	readonly stimulus: ListedStimulus | undefined;
 	readonly alignments: readonly Alignment[];
 	/** Path within the package. */
 	readonly path: string;
@@ -33,9 +32,19 @@ export interface ListedItem
 	readonly images: readonly string[];
 }
 
+/** What the manifest says of what the parts of a set share. */
+export interface ListedStimulus {
+	readonly identifier: string;
+	readonly title: string;
+	/** Path within the package. */
+	readonly path: string;
+	/** Paths of its figures; listed with the first part of the set alone, which writes it. */
+	readonly images: readonly string[];
+}
+
 /** What the manifest needs of an item at its place. */
 export function listItem(placement: Placement, format: ImageFormat): ListedItem {
-	const { identifier, title, points, section, position, part, pointStyle } = placement;
+	const { identifier, title, points, section, position, part, shared, hasFeedback } = placement;
 	const { id, version, status, item } = placement.record;
 	return {
 		identifier,
@@ -45,11 +54,24 @@ export function listItem(placement: Placement, format: ImageFormat): ListedItem 
 		position,
 		part,
 		record: { id, version, status },
-		interaction: item.kind === 'point' && pointStyle === 'choice' ? 'choiceInteraction' : interactions[item.kind],
+		interaction: nameInteraction(placement),
+		isComposite: item.kind === 'gridded' && placement.gridStyle === 'columns',
+		hasFeedback: hasFeedback && item.kind !== 'explanation',
+		stimulus: shared && {
+			identifier: shared.identifier,
+			title: shared.title,
+			path: itemPath(shared),
+			images: listStimulusImages(placement, format),
+		},
 		alignments: item.alignments,
 		path: itemPath(placement),
 		images: listImages(placement, format),
 	};
+}
+
+function nameInteraction({ record: { item }, pointStyle, gridStyle }: Placement): string {
+	if (item.kind === 'point' && pointStyle === 'choice') return 'choiceInteraction';
+	return item.kind === 'gridded' && gridStyle === 'columns' ? 'inlineChoiceInteraction' : interactions[item.kind];
 }
 
 const itemStates: Readonly<Record<ItemStatus, string>> = { draft: 'draft', approved: 'final', retired: 'unavailable' };
@@ -78,12 +100,12 @@ export function writeManifest(
 	const identifiers = items.map(({ identifier }) => identifier);
 	const held = form ? [testIdentifier(form.id, form.version), ...identifiers] : identifiers;
 	const attributes = {
-		xmlns: manifestNamespace,
+		xmlns: facts.manifestNamespace,
 		'xmlns:lom': lomNamespace,
-		'xmlns:csm': standardsNamespace,
+		'xmlns:csm': facts.standardsNamespace,
 		'xmlns:qtimd': facts.metadataNamespace,
 		'xmlns:xsi': instanceNamespace,
-		'xsi:schemaLocation': `${manifestNamespace} ${facts.manifestLocation}`,
+		'xsi:schemaLocation': `${facts.manifestNamespace} ${facts.manifestLocation}`,
 		identifier: packageIdentifier(held),
 	};
 	const title = form ? form.form.title : `${items.length} items`;
@@ -100,7 +122,7 @@ export function writeManifest(
 	]);
 }
 
-/** The resource of an item with its metadata, then those of its figures. */
+/** The resource of an item with its metadata, then those of its figures; before the first part of a set, what its parts share. */
 export function writeItemResources(item: ListedItem, version: QtiVersion): readonly MarkupElement[] {
 	const { sets, classification } = writeAlignments(item.alignments);
 	const { id, version: itemVersion, status } = item.record;
@@ -108,28 +130,51 @@ export function writeItemResources(item: ListedItem, version: QtiVersion): reado
 		element('qtimd:qtiMetadata', {}, [
 			element('qtimd:itemTemplate', {}, ['false']),
 			element('qtimd:timeDependent', {}, ['false']),
-			element('qtimd:composite', {}, ['false']),
+			element('qtimd:composite', {}, [String(item.isComposite)]),
 			element('qtimd:interactionType', {}, [item.interaction]),
-			element('qtimd:feedbackType', {}, ['none']),
+			element('qtimd:feedbackType', {}, [item.hasFeedback ? 'nonadaptive' : 'none']),
 			element('qtimd:solutionAvailable', {}, ['false']),
 		]),
 		...sets,
 		writeLom(id, item.title, itemVersion, itemStates[status], classification),
 	];
 	const attributes = { identifier: item.identifier, type: getVersionFacts(version).itemType, href: item.path };
-	const images = item.images.map((path) => ({ path, identifier: imageIdentifier(path) }));
+	const needed = item.stimulus ? [element('dependency', { identifierref: item.stimulus.identifier })] : [];
 	return [
+		...(item.stimulus && item.part === 1 ? writeStimulusResources(item.stimulus, item, version) : []),
 		element('resource', attributes, [
 			element('metadata', {}, metadata),
 			element('file', { href: item.path }),
-			...images.map((image) => element('dependency', { identifierref: image.identifier })),
+			...needed,
+			...item.images.map(writeDependency),
 		]),
-		...images.map((image) =>
-			element('resource', { identifier: image.identifier, type: 'webcontent', href: image.path }, [
-				element('file', { href: image.path }),
-			]),
-		),
+		...item.images.map(writeImageResource),
 	];
+}
+
+function writeStimulusResources(
+	{ identifier, title, path, images }: ListedStimulus,
+	{ record: { id, version: setVersion, status } }: ListedItem,
+	version: QtiVersion,
+): readonly MarkupElement[] {
+	return [
+		element('resource', { identifier, type: getVersionFacts(version).stimulusType, href: path }, [
+			element('metadata', {}, [writeLom(id, title, setVersion, itemStates[status])]),
+			element('file', { href: path }),
+			...images.map(writeDependency),
+		]),
+		...images.map(writeImageResource),
+	];
+}
+
+function writeDependency(path: string): MarkupElement {
+	return element('dependency', { identifierref: imageIdentifier(path) });
+}
+
+function writeImageResource(path: string): MarkupElement {
+	return element('resource', { identifier: imageIdentifier(path), type: 'webcontent', href: path }, [
+		element('file', { href: path }),
+	]);
 }
 
 function writeTestResource(form: FormRecord, items: readonly string[], version: QtiVersion): MarkupElement {

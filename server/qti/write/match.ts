@@ -3,7 +3,7 @@ import type { MatchItem, MatchPair, Option } from '../../../item-bank/types.ts';
 import { entryIdentifier, variables } from '../identifiers.ts';
 import { writeQuestion } from './blocks.ts';
 import { entryImage } from './images.ts';
-import type { FigureWriter, WritingDesk, WrittenInteraction } from './interaction.ts';
+import type { WritingDesk, WrittenInteraction } from './interaction.ts';
 import { declareResponse, writeOptionContent } from './options.ts';
 import { writeMapping, writeShare } from './shares.ts';
 
@@ -20,13 +20,13 @@ export function writeMatch(item: MatchItem, key: readonly MatchPair[], desk: Wri
 	const attributes = { responseIdentifier: variables.response, shuffle: 'false', maxAssociations: item.left.length };
 	const interaction = element('matchInteraction', attributes, [
 		...prompt,
-		writeSet('left', item.left, desk.writeFigure),
-		writeSet('right', item.right, desk.writeFigure),
+		writeSet('left', item.left, desk),
+		writeSet('right', item.right, desk),
 	]);
 	return {
-		declaration: declareResponse('multiple', 'directedPair', pairs, mapping),
+		declarations: [declareResponse('multiple', 'directedPair', pairs, mapping)],
 		body: [...above, interaction],
-		template: isShared ? 'map_response' : 'match_correct',
+		scoring: isShared ? 'map_response' : 'match_correct',
 	};
 }
 
@@ -37,11 +37,11 @@ export function identifyPair(item: MatchItem, { left, right }: MatchPair): strin
 	return `${entryIdentifier('left', from)} ${entryIdentifier('right', to)}`;
 }
 
-function writeSet(side: 'left' | 'right', entries: readonly Option[], writeFigure: FigureWriter): MarkupElement {
-	const choices = entries.map((entry, index) =>
-		element('simpleAssociableChoice', { identifier: entryIdentifier(side, index), matchMax: 1 }, [
-			writeOptionContent(entry, entryImage(side, index), writeFigure),
-		]),
-	);
+function writeSet(side: 'left' | 'right', entries: readonly Option[], desk: WritingDesk): MarkupElement {
+	const choices = entries.map((entry, index) => {
+		const [spoken, content] = writeOptionContent(entry, entryImage(side, index), desk);
+		const attributes = { identifier: entryIdentifier(side, index), matchMax: 1, ...spoken };
+		return element('simpleAssociableChoice', attributes, content);
+	});
 	return element('simpleMatchSet', {}, choices);
 }

@@ -17,7 +17,7 @@ export function writeMultipleChoice(
 	const right = identifyOptions(item.options, key);
 	const body = writeChoiceBody(item.options, 0, desk);
 	if (item.credit !== 'parts') {
-		return { declaration: declareResponse('multiple', 'identifier', right), body, template: 'match_correct' };
+		return { declarations: [declareResponse('multiple', 'identifier', right)], body, scoring: 'match_correct' };
 	}
 	const share = writeShare(key.length);
 	const mapping = writeMapping(
@@ -27,8 +27,8 @@ export function writeMultipleChoice(
 		})),
 	);
 	return {
-		declaration: declareResponse('multiple', 'identifier', right, [mapping]),
+		declarations: [declareResponse('multiple', 'identifier', right, [mapping])],
 		body,
-		template: 'map_response',
+		scoring: 'map_response',
 	};
 }

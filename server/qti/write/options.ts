@@ -1,10 +1,10 @@
-import { printRichText } from '../../../item-bank/markup/rich-text.ts';
 import { element, type MarkupElement, type MarkupNode } from '../../../item-bank/markup/tree.ts';
 import type { Option } from '../../../item-bank/types.ts';
 import { optionIdentifier, variables } from '../identifiers.ts';
-import { writeMathematics, writeQuestion } from './blocks.ts';
+import { writeQuestion } from './blocks.ts';
+import { writeSpokenMathematics, writeSpokenText } from './catalogs.ts';
 import { optionImage } from './images.ts';
-import type { FigureWriter, WritingDesk } from './interaction.ts';
+import type { WritingDesk } from './interaction.ts';
 
 /** A response declaration by its correct values, in the order given. */
 export function declareResponse(
@@ -36,26 +36,29 @@ export function writeChoiceBody(
 ): readonly MarkupElement[] {
 	const { above, prompt } = writeQuestion(desk);
 	const attributes = { responseIdentifier: variables.response, shuffle: 'false', maxChoices, minChoices: 0 };
-	return [...above, element('choiceInteraction', attributes, [...prompt, ...writeChoices(options, desk.writeFigure)])];
+	return [...above, element('choiceInteraction', attributes, [...prompt, ...writeChoices(options, desk)])];
 }
 
 /** Options as the choices of an interaction, named A, B, C … */
-export function writeChoices(options: readonly Option[], writeFigure: FigureWriter): readonly MarkupElement[] {
-	return options.map((option, index) =>
-		element('simpleChoice', { identifier: optionIdentifier(index) }, [
-			writeOptionContent(option, optionImage(index), writeFigure),
-		]),
-	);
+export function writeChoices(options: readonly Option[], desk: WritingDesk): readonly MarkupElement[] {
+	return options.map((option, index) => {
+		const [spoken, content] = writeOptionContent(option, optionImage(index), desk);
+		return element('simpleChoice', { identifier: optionIdentifier(index), ...spoken }, content);
+	});
 }
 
-/** What an option shows; a figure takes the name given. */
-export function writeOptionContent({ content }: Option, imageName: string, writeFigure: FigureWriter): MarkupNode {
+/** Attributes and content of an option; a figure takes the name given. */
+export function writeOptionContent(
+	{ content }: Option,
+	imageName: string,
+	{ writeFigure, support }: WritingDesk,
+): readonly [attributes: Readonly<Record<string, string>>, content: readonly MarkupNode[]] {
 	switch (content.kind) {
 		case 'mathematics':
-			return writeMathematics(content.math);
+			return writeSpokenMathematics(content.math, support);
 		case 'text':
-			return printRichText(content.text);
+			return writeSpokenText(content.text, support);
 		case 'figure':
-			return writeFigure(content.figure, imageName);
+			return [{}, [writeFigure(content.figure, imageName)]];
 	}
 }

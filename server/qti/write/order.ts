@@ -11,11 +11,11 @@ export function writeOrder(item: OrderItem, key: readonly string[], desk: Writin
 	const order = key.map((id) => optionIdentifier(item.entries.findIndex((entry) => entry.id === id)));
 	const interaction = element('orderInteraction', { responseIdentifier: variables.response, shuffle: 'false' }, [
 		...prompt,
-		...writeChoices(item.entries, desk.writeFigure),
+		...writeChoices(item.entries, desk),
 	]);
 	return {
-		declaration: declareResponse('ordered', 'identifier', order),
+		declarations: [declareResponse('ordered', 'identifier', order)],
 		body: [...above, interaction],
-		template: 'match_correct',
+		scoring: 'match_correct',
 	};
 }

@@ -35,9 +35,9 @@ export function writePointChoice(item: PointItem, value: number, desk: WritingDe
 	const picture = element('p', {}, [desk.writeFigure(line, lineImage)]);
 	const key = places.filter(({ at }) => at === value).map(({ id }) => id);
 	return {
-		declaration: declareResponse('single', 'identifier', identifyOptions(options, key)),
+		declarations: [declareResponse('single', 'identifier', identifyOptions(options, key))],
 		body: [...above.reverse(), picture, ...(choice ? [choice] : [])],
-		template: 'match_correct',
+		scoring: 'match_correct',
 	};
 }
 
@@ -62,7 +62,7 @@ export function letterPlaces(item: PointItem, value: number): readonly LetteredP
 }
 
 /** The same line, window and all, with the letters on it. */
-function letterLine(line: NumberLineFigure, places: readonly LetteredPlace[]): NumberLineFigure {
+export function letterLine(line: NumberLineFigure, places: readonly LetteredPlace[]): NumberLineFigure {
 	const points = [...(line.points ?? []), ...places.map(({ at, letter }) => ({ at, label: letter }))];
 	return { ...line, ...chooseWindow(line), points };
 }

@@ -17,7 +17,9 @@ export function writePoint(item: PointItem, value: number, desk: WritingDesk): W
 	const { above, prompt } = writeQuestion(desk);
 	const { drawing, areas } = layHotspots(item.line);
 	const { width, height } = drawing;
-	const picture = { ...desk.writePicture(drawing, lineImage), width, height };
+	const described = describeFigure(item.line);
+	const support = desk.support('long-description', () => described, '');
+	const picture = { ...desk.writePicture(drawing, lineImage), width, height, ...support };
 	const from = item.line.orientation === 'horizontal' ? 'left' : 'bottom';
 	const hotspots = areas.map(({ left, top, right, bottom }, index) =>
 		element('hotspotChoice', {
@@ -30,12 +32,12 @@ export function writePoint(item: PointItem, value: number, desk: WritingDesk): W
 	const attributes = { responseIdentifier: variables.response, maxChoices: 1 };
 	const interaction = element('hotspotInteraction', attributes, [
 		...prompt,
-		element('object', picture, [describeFigure(item.line)]),
+		element('object', picture, [described]),
 		...hotspots,
 	]);
 	return {
-		declaration: declareResponse('single', 'identifier', [tickIdentifier(placesOf(item).indexOf(value))]),
+		declarations: [declareResponse('single', 'identifier', [tickIdentifier(placesOf(item).indexOf(value))])],
 		body: [...above, interaction],
-		template: 'match_correct',
+		scoring: 'match_correct',
 	};
 }

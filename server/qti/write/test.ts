@@ -2,6 +2,7 @@ import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import { testIdentifier, variables } from '../identifiers.ts';
 import { getVersionFacts, instanceNamespace, type QtiVersion } from '../versions.ts';
+import { renameToNewer } from '../vocabulary.ts';
 import { writeFloat } from './item.ts';
 import type { ListedItem } from './manifest.ts';
 
@@ -15,6 +16,9 @@ export const testPath = 'test.xml';
  */
 export function writeTest(form: FormRecord, items: readonly ListedItem[], version: QtiVersion): MarkupElement {
 	const facts = getVersionFacts(version);
+	const hasFeedback = items.some((item) => item.hasFeedback);
+	// Handed in all at once, no item is scored, and nothing said of it, before the end.
+	const submissionMode = hasFeedback ? 'individual' : 'simultaneous';
 	// Points shared out among the parts of a set may have no end; together they are whole again.
 	const total = Math.round(items.reduce((sum, { points }) => sum + points, 0));
 	const attributes = {
@@ -31,13 +35,13 @@ export function writeTest(form: FormRecord, items: readonly ListedItem[], versio
 		const sectionAttributes = { identifier: `section-${index + 1}`, title: section.title, visible: 'true' };
 		return [element('assessmentSection', sectionAttributes, writePlaced(placed))];
 	});
-	return element('assessmentTest', attributes, [
+	const root = element('assessmentTest', attributes, [
 		writeFloat(variables.score, '0'),
 		writeFloat(variables.maximum, String(total)),
-		element('testPart', { identifier: 'part-1', navigationMode: 'nonlinear', submissionMode: 'simultaneous' }, [
+		element('testPart', { identifier: 'part-1', navigationMode: 'nonlinear', submissionMode }, [
 			element('itemSessionControl', {
 				maxAttempts: 1,
-				showFeedback: 'false',
+				showFeedback: String(hasFeedback),
 				allowReview: 'false',
 				showSolution: 'false',
 				allowComment: 'false',
@@ -54,6 +58,7 @@ export function writeTest(form: FormRecord, items: readonly ListedItem[], versio
 			]),
 		]),
 	]);
+	return facts.hasNewerNames ? renameToNewer(root) : root;
 }
 
 /** Items in order; the parts of a set stay together in a section of their own, which students do not see. */

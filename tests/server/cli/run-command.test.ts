@@ -30,7 +30,7 @@ describe('what is not understood ends with 2 and says what was expected', () => 
 		[['items', 'show', 'one', 'two'], 'expected nothing more, found "two"'],
 		[['items', 'show', 'one', '--version', '0'], 'expected a version such as 1'],
 		[['items', 'find', '--limit'], 'limit'],
-		[['export', 'form-a', '--to', 'x.zip'], 'expected --as qti-2.1 or qti-2.2, found none'],
+		[['export', 'form-a', '--to', 'x.zip'], 'expected --as qti-2.1 or qti-2.2 or qti-3.0 or cc-1.1, found none'],
 		[['export', 'form-a', '--as', 'qti-2.3', '--to', 'x.zip'], 'did you mean'],
 		[['export', 'form-a', '--as', 'qti-2.2'], 'expected --to FILE, found none'],
 		[['serve', 'now'], 'expected nothing more, found "now"'],
@@ -164,6 +164,19 @@ describe('export', () => {
 		expect((statSync(to).mode & 0o777).toString(8)).toBe('600');
 		expect(readFileSync(json.answerMap, 'utf8')).toContain('tide-one');
 		expect((await run(['validate', to])).out).toContain('nothing to mend');
+	});
+
+	test('writes QTI 3.0 column by column with feedback, and says that the package holds keys', async () => {
+		const { run, folder } = await makeFilledCommandLine();
+		const to = join(folder, 'newer.zip');
+		const words = ['export', 'form-a', '--as', 'qti-3.0', '--grid', 'columns', '--with-feedback', '--to', to];
+		const { status, json } = await run([...words, '--json']);
+		expect(status).toBe(0);
+		expect(json.report.notes.join(' ')).toContain('one list of marks for each column');
+		expect(json.report.notes.join(' ')).toContain('The package holds the keys');
+		expect(readFileSync(json.answerMap, 'utf8')).toContain('COLUMN-1 ');
+		expect((await run(['validate', to])).out).toContain('nothing to mend');
+		expect((await run([...words, '--grid', 'rows'])).err).toContain('expected --grid number or columns, found "rows"');
 	});
 
 	test('never overwrites unless told to, not even the answer map', async () => {

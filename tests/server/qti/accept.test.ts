@@ -12,16 +12,23 @@ import { unpack } from './unpacked.ts';
 afterAll(closeValidation);
 
 const samples = [
-	{ name: 'the sample form', place: '', form: sampleForm, items: sampleItems },
-	{ name: 'the form of further kinds', place: 'kinds-', form: sampleKindsForm, items: sampleKinds },
+	{ name: 'the sample form', place: '', form: sampleForm, items: sampleItems, order: {} },
+	{ name: 'the form of further kinds', place: 'kinds-', form: sampleKindsForm, items: sampleKinds, order: {} },
+	{
+		name: 'the sample form column by column with feedback',
+		place: 'answered-',
+		form: sampleForm,
+		items: sampleItems,
+		order: { grid: 'columns', hasFeedback: true },
+	},
 ] as const;
 
 describe.each(qtiVersions)('%s', (version) => {
-	describe.each(samples)('$name', ({ place, form, items }) => {
+	describe.each(samples)('$name', ({ place, form, items, order }) => {
 		const folder = new URL(`../../fixtures/qti/accept/${place}${version}/`, import.meta.url);
 
 		test('is written exactly as the reviewed files say', async () => {
-			const { bytes } = await exportForm({ form, items }, { as: version, images: 'svg' });
+			const { bytes } = await exportForm({ form, items }, { as: version, images: 'svg', ...order });
 			const files = [...unpack(bytes)].filter(([path]) => path.endsWith('.xml'));
 			if (process.env.REVIEW_FIXTURES) {
 				const { mkdirSync, writeFileSync } = await import('node:fs');

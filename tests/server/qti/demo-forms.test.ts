@@ -32,6 +32,8 @@ describe.each(qtiVersions)('%s', (as) => {
 			expect(report.items).toBe(form.form.sections.flatMap((section) => section.items).length);
 			expect(report.validated.at(-1)?.checked).toBe(as === 'qti-2.2' && schemasFolder !== undefined);
 			expect(await validatePackage(bytes)).toEqual([]);
+			const told = await exportForm({ form, items }, { ...options, images: 'svg', grid: 'columns', hasFeedback: true });
+			expect(await validatePackage(told.bytes)).toEqual([]);
 		},
 	);
 });

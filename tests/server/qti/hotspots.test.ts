@@ -7,6 +7,7 @@ import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import type { NumberLineFigure } from '../../../item-bank/types.ts';
 import { exportItems } from '../../../server/qti/export-form.ts';
 import { closeValidation } from '../../../server/qti/validate/pool.ts';
+import { qtiVersions } from '../../../server/qti/versions.ts';
 import { layHotspots, smallestSide } from '../../../server/qti/write/hotspots.ts';
 import { letterPlaces } from '../../../server/qti/write/point-choice.ts';
 import { drawFrom } from './random-draw.ts';
@@ -131,17 +132,20 @@ test('the PNG of a line to mark has the size its item names, pixel for pixel', a
 	expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([Number(width), Number(height)]);
 });
 
-test('an export names each item whose line is too small to mark, and hands over nothing', async () => {
-	const other = { ...longPoint(), id: 'another-long-line' };
-	const items = [longPoint(), ...sampleKinds, other];
-	await expect(exportItems(items, { as: 'qti-2.2', images: 'svg' })).rejects.toMatchObject({
-		code: 'export-invalid',
-		problems: [
-			{ code: 'export-figure-too-small', item: 'long-line', file: 'items/item-001.xml' },
-			{ code: 'export-figure-too-small', item: 'another-long-line', file: 'items/item-010.xml' },
-		],
-	});
-});
+test.each(qtiVersions)(
+	'an export as %s names each item whose line is too small, and hands over nothing',
+	async (as) => {
+		const other = { ...longPoint(), id: 'another-long-line' };
+		const items = [longPoint(), ...sampleKinds, other];
+		await expect(exportItems(items, { as, images: 'svg' })).rejects.toMatchObject({
+			code: 'export-invalid',
+			problems: [
+				{ code: 'export-figure-too-small', item: 'long-line', file: 'items/item-001.xml' },
+				{ code: 'export-figure-too-small', item: 'another-long-line', file: 'items/item-010.xml' },
+			],
+		});
+	},
+);
 
 describe('a choice among lettered points instead', () => {
 	test('shows a line that is too small for areas, with the key among at most five letters from left to right', async () => {

@@ -2,6 +2,7 @@ import { computeKey } from '../../../item-bank/items/key.ts';
 import { placesOf } from '../../../item-bank/items/kinds/point.ts';
 import { type Score, score } from '../../../item-bank/items/score.ts';
 import { acceptedEntries } from '../../../item-bank/responses/entry.ts';
+import { columnCount, columnSymbols, encodeGrid, type GridColumns } from '../../../item-bank/responses/grid.ts';
 import type { MatchItem, MatchPair, PartItem, PartResponse } from '../../../item-bank/types.ts';
 import type { Placement } from '../../../server/qti/placement.ts';
 import type { PlatformResponses } from '../../../server/qti/scoring/interpret-item.ts';
@@ -10,7 +11,7 @@ import { drawFrom } from './random-draw.ts';
 
 /** One response, as a platform holds it and as the bank scores it. */
 export interface PairedResponse {
-	/** Members of RESPONSE, and SCORE where a person entered one. Blanks around a typed number are gone, as the export report says they must be. */
+	/** Members of RESPONSE, or of a response a column of an answer grid, and SCORE where a person entered one. Blanks around a typed number are gone, as the export report says they must be. */
 	readonly held: PlatformResponses;
 	readonly score: Score;
 }
@@ -48,16 +49,28 @@ const mostTried = 130;
  */
 export function pairResponses(placement: Placement): readonly PairedResponse[] {
 	const { item } = placement.record;
-	return respond(item, placement).map(({ held, response, rated }) => ({
-		held: rated === undefined ? { RESPONSE: held } : { RESPONSE: held, SCORE: [rated] },
+	return respond(item, placement).map(({ held, response, rated, columns }) => ({
+		held: columns ?? (rated === undefined ? { RESPONSE: held } : { RESPONSE: held, SCORE: [rated] }),
 		score: score(item, response, placement.profile),
 	}));
+}
+
+/**
+ * Whether points on the platform are those of the bank. Shares without an end are rounded after twelve places, and shares that
+ * cancel each other leave a last place of binary fractions; everything else is exact.
+ */
+export function isEarned(earned: number, { state, points }: Score, item: PartItem): boolean {
+	const isShared = 'credit' in item && item.credit === 'parts';
+	const isRounded = state === 'partly' || (isShared && state === 'incorrect');
+	return isRounded ? Math.abs(earned - points) < 1e-9 : earned === points;
 }
 
 interface Given {
 	readonly held: readonly string[];
 	readonly response: PartResponse;
 	readonly rated?: string;
+	/** Instead of what is held, for an answer grid. */
+	readonly columns?: PlatformResponses;
 }
 
 // Identifiers are spelled out here once more: taken from the writers, a wrong one would agree with itself.
@@ -83,6 +96,7 @@ function respond(item: PartItem, placement: Placement): readonly Given[] {
 			}));
 		}
 		case 'gridded':
+			if (placement.gridStyle === 'columns') return griddingsFor(placement);
 			return entriesFor(placement).map((text) => ({
 				held: text.trim() === '' ? [] : [text.trim()],
 				response: { kind: 'entry', text },
@@ -162,6 +176,38 @@ function few<T>(all: readonly T[], seed: number): readonly T[] {
 	if (all.length <= mostTried) return all;
 	const draw = drawFrom(seed + all.length);
 	return Array.from({ length: mostTried }, () => draw.pick(all));
+}
+
+/** Every gridding of the key and of its opposite, each with one column changed, and many states at random. */
+function griddingsFor({ record, profile }: Placement): readonly Given[] {
+	const key = computeKey(record.item);
+	if (key.kind !== 'value' || !profile) throw new Error('expected a gridded item with a grid');
+	const draw = drawFrom(key.value + profile.digitColumns);
+	const listed = [...encodeGrid(key.value, profile), ...encodeGrid(-key.value, profile)];
+	const drawMark = (column: number): GridColumns[number] =>
+		draw.chance(0.4) ? [] : [draw.pick(columnSymbols(profile, column))];
+	const count = columnCount(profile);
+	const blank: GridColumns = Array.from({ length: count }, () => []);
+	const near = listed.flatMap((columns) =>
+		columns.map((_, changed) => columns.map((marks, column) => (column === changed ? drawMark(column) : marks))),
+	);
+	const drawn = Array.from({ length: 60 }, () => blank.map((_, column) => drawMark(column)));
+	return [blank, ...listed, ...near, ...drawn].map((columns, index) => ({
+		held: [],
+		columns: holdColumns(columns, index),
+		response: { kind: 'grid', columns },
+	}));
+}
+
+/** A grid as a platform holds it; what is blank was never touched, or given back, by turns. */
+export function holdColumns(columns: GridColumns, turn: number): PlatformResponses {
+	return Object.fromEntries(
+		columns.map(([mark], index) => {
+			const blank = (turn + index) % 2 === 0 ? [] : ['BLANK'];
+			const name = mark === '-' ? 'MINUS' : mark === '+' ? 'PLUS' : `D${mark}`;
+			return [`COLUMN-${index + 1}`, mark === undefined ? blank : [name]];
+		}),
+	);
 }
 
 function entriesFor({ record, profile }: Placement): readonly string[] {

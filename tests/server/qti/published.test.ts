@@ -48,10 +48,16 @@ function swapToNewer(xml: string): string {
 		.replaceAll(older.templates, newer.templates);
 }
 
-/** Points on lines once with areas to click on, once with letters to choose. */
+/** Points on lines once with areas to click on, once with letters to choose; some items column by column and with feedback. */
 function placeEachWay(items: readonly ItemRecord[]): readonly Placement[] {
 	const hasPoints = items.some(({ item }) => item.kind === 'point');
-	return hasPoints ? [...placeItems(items), ...placeItems(items, 'choice')] : placeItems(items);
+	const some = items.slice(0, 200);
+	return [
+		...placeItems(items),
+		...(hasPoints ? placeItems(items, { pointStyle: 'choice' }) : []),
+		...placeItems(some, { gridStyle: 'columns', hasFeedback: true }),
+		...placeItems(some, { pointStyle: 'choice', hasFeedback: true }),
+	];
 }
 
 describe.skipIf(!referenceFolder)('checked against published schemas', () => {

@@ -53,6 +53,37 @@ describe('what documents say of each other', () => {
 		}
 	});
 
+	test('what the parts of a set share is looked for where they name it', async () => {
+		const form = { form: sampleKindsForm, items: sampleKinds };
+		const kinds = unzipSync((await exportForm(form, { as: 'qti-3.0', images: 'svg' })).bytes);
+		const codesWith = async (change: (held: Record<string, Uint8Array>) => void): Promise<readonly string[]> => {
+			const held = { ...kinds };
+			change(held);
+			return (await validatePackage(zipSync(held))).map(({ code }) => code);
+		};
+		const path = 'items/item-008-stimulus.xml';
+		expect(await codesWith(() => {})).toEqual([]);
+		expect(await codesWith((held) => delete held[path])).toEqual([
+			'package-file-missing',
+			'package-href-missing',
+			'package-href-missing',
+		]);
+		const renamed = (held: Record<string, Uint8Array>): void =>
+			replaceIn(held, path, 'stimulus-29594e4ba8a1', 'stimulus-29594e4ba8a2');
+		// In the manifest, in both parts, and where it needs its own figure.
+		expect([...(await codesWith(renamed))].sort()).toEqual([
+			'package-dependency-missing',
+			...Array(3).fill('package-identifier-mismatch'),
+		]);
+		const unneeded = (held: Record<string, Uint8Array>): void =>
+			replaceIn(held, 'imsmanifest.xml', '<dependency identifierref="stimulus-29594e4ba8a1"/>', '');
+		expect(await codesWith(unneeded)).toEqual(['package-dependency-missing', 'package-dependency-missing']);
+		const capital = (held: Record<string, Uint8Array>): void => {
+			held['items/Item-001.xml'] = held['items/item-001.xml'] ?? new Uint8Array();
+		};
+		expect(await codesWith(capital)).toEqual(['package-stray-file', 'package-file-unlisted']);
+	});
+
 	test('a missing item is found in the manifest and in the test', async () => {
 		expect(await codesAfter((held) => delete held['items/item-003.xml'])).toEqual([
 			'package-file-missing',
@@ -112,9 +143,9 @@ describe('documents that are not what they should be', () => {
 
 	test('a package without manifest, or of an unknown version, is refused', async () => {
 		expect(await codesAfter((held) => delete held['imsmanifest.xml'])).toEqual(['package-manifest-missing']);
-		expect(await codesAfter((held) => replaceIn(held, 'imsmanifest.xml', 'QTIv2.2 Package', 'QTI Package'))).toEqual([
-			'package-version-unknown',
-		]);
+		expect(
+			await codesAfter((held) => replaceIn(held, 'imsmanifest.xml', 'QTIv2.2 Package', 'QTIv2.3 Package')),
+		).toEqual(['package-version-unknown']);
 	});
 
 	test('a package that mixes versions is refused', async () => {

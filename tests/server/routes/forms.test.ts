@@ -126,6 +126,28 @@ describe('taking a form out', () => {
 		expect(report.warningCount).toBe(2);
 	});
 
+	test('gives QTI 3.0 column by column, with feedback when asked, and says what that means', async () => {
+		const { send } = await openWithItems();
+		const order = { as: 'qti-3.0', grid: 'columns', feedback: true };
+		const answer = await send('POST', '/api/forms/form-a/export', order);
+		expect(answer.headers['content-disposition']).toBe('attachment; filename="form-a-v1-qti-3.0.zip"');
+		const { notes } = JSON.parse(decodeURIComponent(String(answer.headers['zeropair-report'])));
+		expect(notes.join(' ')).toContain('The package holds the keys');
+		expect(notes.join(' ')).toContain('one list of marks for each column');
+		const map = await send('GET', '/api/forms/form-a/answer-map?grid=columns');
+		expect(map.text).toContain('COLUMN-1 ');
+	});
+
+	test.each([
+		{ as: 'qti-3.0', grid: 'rows' },
+		{ as: 'qti-3.0', feedback: 'yes' },
+		{ as: 'qti-3.0', points: 'slider' },
+	])('an order nobody can follow is refused: %o', async (order) => {
+		const { send } = await openWithItems();
+		const answer = await send('POST', '/api/forms/form-a/export', order);
+		expect([answer.status, answer.json.code]).toEqual([400, 'content-refused']);
+	});
+
 	test('the answer map names the keys', async () => {
 		const { send } = await openWithItems();
 		const answer = await send('GET', '/api/forms/form-a/answer-map');

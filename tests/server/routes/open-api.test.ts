@@ -39,6 +39,7 @@ const contract: Readonly<Record<keyof Api, true>> = {
 	'POST /api/forms/{id}/give': true,
 	'POST /api/forms/{id}/export': true,
 	'GET /api/forms/{id}/answer-map': true,
+	'GET /api/forms/{id}/carrying': true,
 	'GET /api/groups': true,
 	'POST /api/groups': true,
 	'GET /api/groups/{id}': true,
