@@ -157,6 +157,7 @@ export class ZpItemDesk extends LitElement {
 		if (!work) return;
 		this.base = work.baseVersion === 0 ? undefined : (await fetchItem(work.id, work.baseVersion)).item;
 		this.newest = newest;
+		if (this.work?.id === work.id) this.work = { ...this.work, entry: newest, isBehind: true };
 		await this.updateComplete;
 		const choice = this.renderRoot.querySelector<LitElement>('zp-version-choice');
 		await choice?.updateComplete;

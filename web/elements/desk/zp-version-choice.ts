@@ -51,6 +51,14 @@ export class ZpVersionChoice extends LitElement {
 			.side .same { color: var(--ink-soft); }
 			small { display: block; color: var(--ink-soft); font-size: 14px; line-height: 20px; }
 			.actions { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 14px; }
+			.whose { display: none; }
+			@media (max-width: 760px) {
+				table { min-width: 0; }
+				thead { display: none; }
+				tr, th, td { display: block; width: auto; }
+				td { border-top: 0; padding-top: 0; }
+				.whose { display: block; }
+			}
 		`,
 	];
 
@@ -81,7 +89,7 @@ export class ZpVersionChoice extends LitElement {
 		const side = this.sideOf(row);
 		const choose = (wanted: 'theirs' | 'mine', lines: readonly string[], other: readonly string[]): TemplateResult =>
 			html`<td><label><input type="radio" name="choice-${row.field}" .checked=${live(side === wanted)} @change=${() => this.choose(row.field, wanted)}
-				aria-label="${nameField(row.field)}: ${wanted === 'theirs' ? words.theirs(this.newest.version) : words.mine}" /> ${renderSide(lines, other)}</label></td>`;
+				aria-label="${nameField(row.field)}: ${wanted === 'theirs' ? words.theirs(this.newest.version) : words.mine}" aria-describedby="side-${row.field}-${wanted}" /> <span id="side-${row.field}-${wanted}"><small class="whose">${wanted === 'theirs' ? words.theirs(this.newest.version) : words.mine}</small>${renderSide(lines, other)}</span></label></td>`;
 		return html`<tr>
 			<th scope="row">${nameField(row.field)}<small>${words.changedBy[row.changedBy]}</small></th>
 			${choose('theirs', row.before, row.after)}${choose('mine', row.after, row.before)}
