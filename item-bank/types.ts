@@ -991,6 +991,10 @@ export interface BuildOrder {
 	 * @maxItems 4
 	 */
 	readonly titles?: readonly string[];
+	/**
+	 * Whether to make what the bank lacks for the plan from families, and try again. What stands on the forms comes into the bank, approved, when they are kept.
+	 */
+	readonly makeMissing?: boolean;
 }
 /**
  * What came of building forms, and the forms kept of it.
@@ -1005,6 +1009,14 @@ export interface BuildResult {
 	 * The answer as plain text.
 	 */
 	readonly lines: string;
+	/**
+	 * Items made because the bank lacked them; in the bank where the forms are kept.
+	 */
+	readonly made: readonly MadeForPlan[];
+}
+export interface MadeForPlan {
+	readonly id: string;
+	readonly name: string;
 }
 /**
  * What each version a form can be taken out in carries of it, item by item.

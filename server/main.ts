@@ -2,6 +2,7 @@ import { basename, join } from 'node:path';
 import { buildApp } from './app.ts';
 import { type DemoReport, fillDemo } from './demo.ts';
 import { projectRoot } from './project-root.ts';
+import { watchSilentSockets } from './silent-sockets.ts';
 import { openStore } from './store/open-store.ts';
 
 /** Where and how to serve. */
@@ -67,8 +68,11 @@ export async function serve({ dataFolder, port, host }: ServeOptions): Promise<S
 	if (!['127.0.0.1', '::1', 'localhost'].includes(host)) throw new AddressRefusedError(host);
 	const store = await openStore(dataFolder);
 	const app = buildApp({ store });
+	const closeSilentSockets = watchSilentSockets(app.server);
 	const stop = async (): Promise<void> => {
-		await app.close();
+		const closed = app.close();
+		closeSilentSockets();
+		await closed;
 		await store.close();
 	};
 	try {

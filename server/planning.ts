@@ -2,10 +2,11 @@ import type { FindItem, ReportScope } from '../item-bank/forms/compare-forms.ts'
 import { compareForms } from '../item-bank/forms/compare-forms.ts';
 import { type SwapOffer, swapItem, withItem } from '../item-bank/forms/swap-item.ts';
 import type { FormRecord, ItemRecord } from '../item-bank/items/record.ts';
-import type { BalanceReport, Blueprint, BuildAnswer } from '../item-bank/types.ts';
+import type { BalanceReport, Blueprint, BuildAnswer, Form } from '../item-bank/types.ts';
 import { buildForms } from './assembly/build-forms.ts';
 import type { BuildProgress } from './assembly/build-request.ts';
 import { describeBuild } from './assembly/describe-build.ts';
+import { makeMissing } from './missing-families.ts';
 import {
 	BuildCancelledError,
 	ItemNotApprovedError,
@@ -31,13 +32,20 @@ export interface BuildWish {
 	readonly titles?: readonly string[] | undefined;
 	/** YYYY-MM-DD, for exclusions by days. */
 	readonly today: string;
+	/** Whether to make what a plan lacks from families, and try again; made items come into the bank with the forms. */
+	readonly makeMissing?: boolean | undefined;
 }
+
+/** Times that missing items are made: what was made may be excluded by a rule that the count of missing items does not see. */
+const mostRounds = 3;
 
 /** What came of a wish. */
 export interface BuildOutcome {
 	readonly answer: BuildAnswer;
 	/** Ids of the forms kept. */
 	readonly kept: readonly string[];
+	/** Items made because the bank lacked them, approved and in the bank where the forms are kept. */
+	readonly made: readonly { readonly id: string; readonly name: string }[];
 	/** The answer as plain text. */
 	readonly lines: string;
 }
@@ -62,10 +70,25 @@ export async function buildFromBank(
 		items: items.map(({ id }) => id),
 	}));
 	const uses = await store.forms.uses();
-	const request = { blueprint, pool, count, seed, today, uses, otherForms, ...(like ? { like } : {}) };
-	const answer = giveTitles(await stopWith(options.signal, buildForms(request, options)), titles);
+	const request = { blueprint, count, seed, today, uses, otherForms, ...(like ? { like } : {}) };
+	const tryBuild = (items: readonly ItemRecord[]): Promise<BuildAnswer> =>
+		stopWith(options.signal, buildForms({ ...request, pool: items }, options));
+	const made: ItemRecord[] = [];
+	let found = await tryBuild(pool);
+	for (let round = 0; wish.makeMissing === true && round < mostRounds; round += 1) {
+		if (found.kind !== 'impossible' || found.missing.length === 0) break;
+		const { records } = makeMissing(found.missing, blueprint, [...pool, ...made], `${seed} ${round}`);
+		if (records.length === 0) break;
+		made.push(...records);
+		found = await tryBuild([...pool, ...made]);
+	}
+	const answer = giveTitles(found, titles);
+	const used = answer.kind === 'built' ? keepUsed(made, answer.forms) : [];
 	const forms = keep && answer.kind === 'built' ? answer.forms : [];
 	if (options.signal?.aborted) throw new BuildCancelledError(options.signal.reason);
+	const known = new Set((await store.items.getMany(used)).map(({ id }) => id));
+	const fresh = used.filter(({ id }) => !known.has(id));
+	if (forms.length > 0 && fresh.length > 0) await store.items.createMany(fresh, 'approved');
 	const kept = await store.forms.createMany(
 		forms.map((form, index) => {
 			const id = ids?.[index];
@@ -75,8 +98,17 @@ export async function buildFromBank(
 	return {
 		answer,
 		kept: kept.map(({ id }) => id),
-		lines: describeBuild(answer, finderOf(pool), scopeOf(blueprint)),
+		made: used.map(({ id, item }) => ({ id, name: item.name })),
+		lines: describeBuild(answer, finderOf([...pool, ...made]), scopeOf(blueprint)),
 	};
+}
+
+/** The made items that stand on the forms. */
+function keepUsed(made: readonly ItemRecord[], forms: readonly Form[]): readonly ItemRecord[] {
+	const wanted = new Set(
+		forms.flatMap(({ sections }) => sections.flatMap(({ items }) => items.map(({ item }) => item))),
+	);
+	return made.filter(({ id }) => wanted.has(id));
 }
 
 /** Refuses before the search what could only be refused after it. */

@@ -29,13 +29,16 @@ async function runBuild(call: Call, keep: boolean): Promise<Outcome> {
 	const asked = { blueprint, count, seed: String(seed), like: typeof like === 'string' ? like : undefined };
 	const outcome = await buildFromBank(
 		store,
-		{ ...asked, keep, ids, titles, today },
+		{ ...asked, keep, ids, titles, today, makeMissing: call.options['make-missing'] === true },
 		{
 			signal: call.world.signal,
 			onProgress: tellProgress(call),
 		},
 	);
-	const kept = outcome.kept.map((form) => `kept as ${form}`);
+	const kept = [
+		...outcome.made.map((item) => `made because the bank lacked it: ${item.id}  ${item.name}`),
+		...outcome.kept.map((form) => `kept as ${form}`),
+	];
 	return {
 		value: outcome,
 		lines: [...outcome.lines.trimEnd().split('\n'), ...kept],

@@ -40,11 +40,11 @@ const schemas = {
 /** Routes that build forms, compare them and offer swaps. The clock says which day it is. */
 export function addAssemblyRoutes(app: FastifyInstance, store: Store, clock: () => Date): void {
 	app.post<{ Body: BuildOrder }>('/api/forms/build', { schema: schemas.build }, async ({ body }, reply) => {
-		const { count, seed = '1', like, keep = false, ids, titles } = body;
+		const { count, seed = '1', like, keep = false, ids, titles, makeMissing } = body;
 		const blueprint = await findPlan(store, body);
 		const today = clock().toISOString().slice(0, 10);
 		const signal = signalOfClose(reply);
-		return buildFromBank(store, { blueprint, count, seed, like, keep, ids, titles, today }, { signal });
+		return buildFromBank(store, { blueprint, count, seed, like, keep, ids, titles, today, makeMissing }, { signal });
 	});
 	app.get<{ Querystring: { first: string; second: string } }>(
 		'/api/forms/compare',

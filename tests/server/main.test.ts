@@ -1,5 +1,5 @@
 import type { AddressInfo } from 'node:net';
-import { createServer } from 'node:net';
+import { connect, createServer } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { findDataFolder, findPort, runService, serve } from '../../server/main.ts';
@@ -39,6 +39,18 @@ describe('serve', () => {
 		expect(await store.items.count()).toBe(600);
 		await store.close();
 	});
+
+	test('stops although a connection was opened that never asked anything', async () => {
+		const service = await serve({ dataFolder: join(makeTestFolder(), 'data'), port: 0, host: '127.0.0.1' });
+		const { hostname, port } = new URL(service.url);
+		const socket = connect(Number(port), hostname);
+		const ended = new Promise((resolve) => socket.once('close', resolve));
+		await new Promise((resolve) => socket.once('connect', resolve));
+		// Answered after the connection was taken up, so that stopping meets it.
+		expect((await fetch(`${service.url}api/health`)).status).toBe(200);
+		await service.stop();
+		await ended;
+	}, 20_000);
 
 	test('says where it answers, and stops when told to', async () => {
 		const lines: string[] = [];

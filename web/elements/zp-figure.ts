@@ -1,12 +1,14 @@
-import { LitElement } from 'lit';
+import { html, LitElement, type TemplateResult } from 'lit';
+import { checkFigure } from '../../item-bank/figures/check-figure.ts';
 import { describeFigure } from '../../item-bank/figures/describe-figure.ts';
 import { drawFigure } from '../../item-bank/figures/draw-figure.ts';
-import type { MarkupNode } from '../../item-bank/markup/tree.ts';
 import type { Figure } from '../../item-bank/types.ts';
+import { buildNode } from './build-node.ts';
 
-const SVG_NAMESPACE = 'http://www.w3.org/2000/svg';
-
-/** A figure drawn from its model, with the description computed from the same model as its text alternative. */
+/**
+ * A figure drawn from its model, with the description computed from the same model as its text alternative. A model that
+ * cannot be drawn, as while it is being changed, says why.
+ */
 export class ZpFigure extends LitElement {
 	static override properties = { figure: { attribute: false } };
 	declare figure: Figure | undefined;
@@ -16,8 +18,10 @@ export class ZpFigure extends LitElement {
 		return this;
 	}
 
-	protected override render(): Node | null {
+	protected override render(): Node | TemplateResult | null {
 		if (!this.figure) return null;
+		const [problem] = checkFigure(this.figure);
+		if (problem) return html`<p class="unread">The figure cannot be drawn: ${problem.message}.</p>`;
 		const svg = buildNode(drawFigure(this.figure).root);
 		if (svg instanceof Element) {
 			svg.setAttribute('role', 'img');
@@ -25,14 +29,6 @@ export class ZpFigure extends LitElement {
 		}
 		return svg;
 	}
-}
-
-function buildNode(node: MarkupNode): Node {
-	if (typeof node === 'string') return document.createTextNode(node);
-	const built = document.createElementNS(SVG_NAMESPACE, node.name);
-	for (const [name, value] of Object.entries(node.attributes)) if (name !== 'xmlns') built.setAttribute(name, value);
-	built.append(...node.children.map(buildNode));
-	return built;
 }
 
 customElements.define('zp-figure', ZpFigure);

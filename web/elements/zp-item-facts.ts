@@ -3,11 +3,12 @@ import { writeFeedback } from '../../item-bank/distractors/feedback.ts';
 import { parseMathematics } from '../../item-bank/expression/parse.ts';
 import { stepRows } from '../../item-bank/expression/steps.ts';
 import { optionsOf, workOf } from '../../item-bank/items/asked.ts';
-import { computeKey, type PartKey } from '../../item-bank/items/key.ts';
+import { computeKey } from '../../item-bank/items/key.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
 import { findPattern } from '../../item-bank/patterns/index.ts';
 import { findStandard } from '../../item-bank/standards/code.ts';
 import type { Alignment, Item } from '../../item-bank/types.ts';
+import { printKey } from './print-key.ts';
 
 /** What the bank says about an item, in the right margin. The key and the worked steps show only when asked for. */
 export class ZpItemFacts extends LitElement {
@@ -79,21 +80,6 @@ function renderWrong(item: Item): TemplateResult | typeof nothing {
 				html`<dt>${id.toUpperCase()}</dt><dd>${writeFeedback(patterns.flatMap((pattern) => findPattern(pattern)?.id ?? []))}</dd>`,
 		)}
 	</dl>`;
-}
-
-function printKey(key: PartKey): string {
-	switch (key.kind) {
-		case 'value':
-			return String(key.value).replace('-', '−');
-		case 'options':
-			return key.options.map((id) => id.toUpperCase()).join(', ');
-		case 'order':
-			return key.order.map((id) => id.toUpperCase()).join(', ');
-		case 'pairs':
-			return key.pairs.map(({ left, right }) => `${left.toUpperCase()}–${right.toUpperCase()}`).join(', ');
-		case 'rubric':
-			return 'by the rubric';
-	}
 }
 
 function renderSteps(text: string): TemplateResult | typeof nothing {

@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { gapSides, printSigns } from '../../item-bank/items/kinds/inline-choice.ts';
-import type { InlineChoiceItem, Item, Option, StemBlock } from '../../item-bank/types.ts';
-import { renderMathematics, renderRichText } from './rich-text.ts';
+import type { InlineChoiceItem, Item, Option } from '../../item-bank/types.ts';
+import { areLong, itemStyles, renderBlock, renderContent } from './item-blocks.ts';
 import './zp-answer-grid.ts';
 import './zp-figure.ts';
 
@@ -12,30 +12,22 @@ export class ZpItem extends LitElement {
 	/** Grid profile of the form, instead of the item's own. */
 	declare grid: string | undefined;
 
-	static override styles = css`
-		:host { display: block; font: 400 18px/28px var(--serif); color: var(--ink); }
-		p { margin: 0 0 14px; max-width: 38em; }
-		.math { white-space: nowrap; }
-		.display { padding-left: 2em; font-size: 20px; }
-		.spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-		zp-figure { display: block; margin: 0 0 14px; overflow-x: auto; }
-		zp-figure svg { background: #fff; max-width: 100%; height: auto; display: block; }
-		table { border-collapse: collapse; margin: 0 0 14px; }
-		caption { text-align: left; font-size: 16px; }
-		th, td { border: 1px solid var(--ink-soft); padding: 2px 14px; text-align: left; font-weight: 400; }
-		th { border-bottom-width: 2px; }
-		ol { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 4px 40px; }
-		ol.long { flex-direction: column; }
-		li { display: flex; gap: 10px; align-items: baseline; min-height: 36px; }
-		li:has(zp-figure) { align-items: center; }
-		li zp-figure { margin: 4px 0; }
-		.columns { display: flex; flex-wrap: wrap; gap: 0 64px; }
-		.columns ol { flex-direction: column; }
-		.gap { display: inline-block; width: 3.5em; border-bottom: 2px solid var(--ink); }
-		.lines div { border-bottom: 1px solid var(--ink-soft); height: 36px; }
-		.part { font: 600 16px/28px var(--sans); margin: 14px 0 0; }
-		.letter { font-family: var(--sans); font-weight: 600; min-width: 1.2em; }
-	`;
+	static override styles = [
+		itemStyles,
+		css`
+			ol { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 4px 40px; }
+			ol.long { flex-direction: column; }
+			li { display: flex; gap: 10px; align-items: baseline; min-height: 36px; }
+			li:has(zp-figure) { align-items: center; }
+			li zp-figure { margin: 4px 0; }
+			.columns { display: flex; flex-wrap: wrap; gap: 0 64px; }
+			.columns ol { flex-direction: column; }
+			.gap { display: inline-block; width: 3.5em; border-bottom: 2px solid var(--ink); }
+			.lines div { border-bottom: 1px solid var(--ink-soft); height: 36px; }
+			.part { font: 600 16px/28px var(--sans); margin: 14px 0 0; }
+			.letter { font-family: var(--sans); font-weight: 600; min-width: 1.2em; }
+		`,
+	];
 
 	protected override render(): TemplateResult | typeof nothing {
 		const { item } = this;
@@ -73,23 +65,6 @@ export class ZpItem extends LitElement {
 	}
 }
 
-function renderBlock(block: StemBlock): TemplateResult {
-	switch (block.kind) {
-		case 'paragraph':
-			return html`<p>${renderRichText(block.text)}</p>`;
-		case 'mathematics':
-			return html`<p class="display">${renderMathematics(block.math)}</p>`;
-		case 'figure':
-			return html`<zp-figure .figure=${block.figure}></zp-figure>`;
-		case 'table':
-			return html`<table>
-				${block.caption === undefined ? nothing : html`<caption>${renderRichText(block.caption)}</caption>`}
-				<thead><tr>${block.header.map((cell) => html`<th scope="col">${renderRichText(cell)}</th>`)}</tr></thead>
-				<tbody>${block.rows.map((row) => html`<tr>${row.map((cell) => html`<td>${renderRichText(cell)}</td>`)}</tr>`)}</tbody>
-			</table>`;
-	}
-}
-
 function renderGap(item: InlineChoiceItem): TemplateResult {
 	const [before, after] = gapSides(item);
 	return html`<p class="display"><span class="math">${before} <span class="gap" role="img" aria-label="gap"></span> ${after}</span></p>
@@ -99,23 +74,9 @@ function renderGap(item: InlineChoiceItem): TemplateResult {
 }
 
 function renderOptions(options: readonly Option[]): TemplateResult {
-	const isLong = options.some(
-		({ content }) => content.kind === 'figure' || (content.kind === 'text' && content.text.length > 16),
-	);
-	return html`<ol class=${isLong ? 'long' : ''}>
+	return html`<ol class=${areLong(options) ? 'long' : ''}>
 		${options.map((option) => html`<li><span class="letter">${option.id.toUpperCase()}</span><span>${renderContent(option)}</span></li>`)}
 	</ol>`;
-}
-
-function renderContent({ content }: Option): TemplateResult | readonly TemplateResult[] {
-	switch (content.kind) {
-		case 'mathematics':
-			return renderMathematics(content.math);
-		case 'text':
-			return renderRichText(content.text);
-		case 'figure':
-			return html`<zp-figure .figure=${content.figure}></zp-figure>`;
-	}
 }
 
 customElements.define('zp-item', ZpItem);

@@ -2,8 +2,8 @@ import { printMathematics } from '../../../item-bank/expression/print.ts';
 import { numberNode } from '../../../item-bank/expression/tree.ts';
 import { computeKey, type PartKey } from '../../../item-bank/items/key.ts';
 import type { ExplanationItem, PartItem } from '../../../item-bank/types.ts';
-import { listWorkedLines, type WorkedLine } from './worked-lines.ts';
-import { listWrongNotes, type WrongAnswerNote } from './wrong-notes.ts';
+import { listWorkedLines, type WorkedLine } from '../../../item-bank/worked/worked-lines.ts';
+import { listWrongNotes, type WrongAnswerNote } from '../../../item-bank/worked/wrong-notes.ts';
 
 /** What a teacher needs of an item, or of a part of a set, besides its text. */
 export interface WorkedItem {

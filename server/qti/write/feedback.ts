@@ -2,7 +2,7 @@ import { computeKey } from '../../../item-bank/items/key.ts';
 import { printRichText } from '../../../item-bank/markup/rich-text.ts';
 import { element, type MarkupElement } from '../../../item-bank/markup/tree.ts';
 import type { ExplanationItem } from '../../../item-bank/types.ts';
-import { listWorkedLines, type WorkedLine } from '../../print/guide/worked-lines.ts';
+import { listWorkedLines, type WorkedLine } from '../../../item-bank/worked/worked-lines.ts';
 import { variables } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
 import { getTemplateRules } from '../scoring/templates.ts';

@@ -2,7 +2,7 @@ import { computeKey } from '../../../item-bank/items/key.ts';
 import { placesOf } from '../../../item-bank/items/kinds/point.ts';
 import { listWrongAnswers } from '../../../item-bank/patterns/wrong-answers.ts';
 import type { Option, PartItem, PointItem } from '../../../item-bank/types.ts';
-import { joinSentences, listWrongNotes } from '../../print/guide/wrong-notes.ts';
+import { joinSentences, listWrongNotes } from '../../../item-bank/worked/wrong-notes.ts';
 import { optionIdentifier, tickIdentifier } from '../identifiers.ts';
 import type { Placement } from '../placement.ts';
 import { letterPlaces } from './point-choice.ts';

@@ -121,3 +121,48 @@ test('what is not understood is refused', async () => {
 		(await run(['forms', 'give', 'srm-unit-check-a', '--group', 'srm-class-6a', '--date', '2026-02-30'])).status,
 	).toBe(1);
 });
+
+test('makes what the bank lacks for a plan, builds again, and keeps items and forms together', async () => {
+	const { run, write } = makeCommandLine();
+	await run(['items', 'make', '--family', 'sum-of-two', '--count', '3', '--with', 'answeredBy=gridded', '--approve']);
+	const plan = makeBlueprint({
+		framework: 'ccss-m',
+		edition: '2010',
+		items: { min: 6, max: 6 },
+		cells: [
+			{ standard: '7.NS.A.1b', model: 'symbols' as const, items: { min: 3, max: 3 } },
+			{ standard: '7.NS.A.1c', model: 'symbols' as const, items: { min: 3, max: 3 } },
+		],
+		kinds: [],
+		sections: [{ title: 'All', items: { min: 6, max: 6 } }],
+	});
+	await run(['blueprints', 'add', write('plan.json', { id: 'plan-one', blueprint: plan })]);
+	expect((await run(['forms', 'build', '--blueprint', 'plan-one'])).status).toBe(1);
+	const shown = await run(['forms', 'build', '--blueprint', 'plan-one', '--make-missing']);
+	expect(shown.status).toBe(0);
+	expect(shown.out).toContain('made because the bank lacked it');
+	expect((await run(['items', 'find'])).out).toContain('3 of 3');
+	const { json } = await run(['forms', 'build', '--blueprint', 'plan-one', '--make-missing', '--keep', '--json']);
+	expect(json.kept).toHaveLength(1);
+	expect(json.made.length).toBeGreaterThanOrEqual(3);
+	const found = await run(['items', 'find', '--status', 'approved', '--json']);
+	expect(found.json.total).toBe(3 + json.made.length);
+	expect((await run(['forms', 'show', json.kept[0]])).out).toContain(json.made[0].id);
+});
+
+test('says that a plan stays impossible where no family makes what it lacks', async () => {
+	const { run, write } = makeCommandLine();
+	await run(['items', 'make', '--family', 'sum-of-two', '--count', '2', '--approve']);
+	const plan = makeBlueprint({
+		framework: 'ccss-m',
+		edition: '2010',
+		items: { min: 1, max: 1 },
+		cells: [{ standard: '7.NS.A.1b', model: 'symbols' as const, items: { min: 1, max: 1 } }],
+		kinds: [],
+		sections: [{ title: 'All', items: { min: 1, max: 1 }, kinds: ['point' as const] }],
+	});
+	await run(['blueprints', 'add', write('plan.json', { id: 'plan-one', blueprint: plan })]);
+	const ended = await run(['forms', 'build', '--blueprint', 'plan-one', '--make-missing', '--keep']);
+	expect(ended.status).toBe(1);
+	expect((await run(['items', 'find'])).out).toContain('2 of 2');
+});

@@ -63,9 +63,10 @@ export class ZpBuildAnswer extends LitElement {
 
 	protected override willUpdate(changed: PropertyValues): void {
 		if (!changed.has('result')) return;
-		const { answer } = this.result ?? {};
-		this.ids = answer?.kind === 'built' ? answer.forms.map(() => newFormId()) : [];
-		Object.assign(this, { kept: [], failure: undefined });
+		const { answer, kept = [] } = this.result ?? {};
+		this.ids = answer?.kind === 'built' ? answer.forms.map((_form, index) => kept[index] ?? newFormId()) : [];
+		for (const id of kept) writePlan(localStorage, id, this.plan);
+		Object.assign(this, { kept, failure: undefined });
 	}
 
 	protected override render(): TemplateResult | typeof nothing {
@@ -75,7 +76,7 @@ export class ZpBuildAnswer extends LitElement {
 			case 'built':
 				return this.renderBuilt(answer);
 			case 'impossible':
-				return renderImpossible(answer, this.plan);
+				return renderImpossible(answer, this.plan, () => this.askForMissing());
 			case 'undecided':
 				return html`<h2>${text.undecided}</h2><p>${answer.message}</p>`;
 			default:
@@ -83,13 +84,20 @@ export class ZpBuildAnswer extends LitElement {
 		}
 	}
 
+	/** Asks whoever built to make the missing items, build again and keep what comes of it. */
+	private askForMissing(): void {
+		this.dispatchEvent(new CustomEvent('missing-asked', { bubbles: true, composed: true }));
+	}
+
 	private renderBuilt({ forms, proof, balance, departures }: FormsBuilt): TemplateResult {
 		const isKept = this.kept.length === forms.length;
+		const { made = [] } = this.result ?? {};
 		return html`
 			<h2>${text.built(forms.length)}</h2>
 			<p>${text.proof(proof.status, proof.unevenness, proof.bound, balance.forms.length)}</p>
 			<ul class="forms">${forms.map((form, index) => this.renderForm(form, this.kept[index]))}</ul>
 			<p role="status">${isKept ? text.kept(forms.length) : nothing}</p>
+			${made.length > 0 ? html`<h3>${text.made(made.length)}</h3><ul>${made.map(({ id, name }) => html`<li><a href=${printAddress('items', {}, id)}>${name}</a></li>`)}</ul>` : nothing}
 			<div role="alert">${this.failure === undefined ? nothing : html`<p class="failure">${text.notKept(this.failure)}</p>`}</div>
 			${isKept ? nothing : html`<p><button class="primary" aria-disabled=${this.isKeeping} @click=${() => void this.keep(forms)}>${text.keep(forms.length)}</button></p>`}
 			${departures.length > 0 ? html`<h3>${text.departures}</h3><ul>${departures.map(({ requirement, found }) => html`<li>${text.shortfall(requirement, found)}</li>`)}</ul>` : nothing}
@@ -134,6 +142,7 @@ async function keepForm(id: string, form: Form): Promise<void> {
 function renderImpossible(
 	{ conflict, isIrreducible, nearest, missing }: FormsImpossible,
 	plan: string,
+	makeMissing: () => void,
 ): TemplateResult {
 	const [form] = nearest?.forms ?? [];
 	const head = conflict.length === 1 ? text.alone : isIrreducible ? text.together : text.reducible;
@@ -141,7 +150,7 @@ function renderImpossible(
 		<h2>${text.impossible}</h2>
 		<p>${head}</p>
 		<ul class="conflict">${conflict.map(renderConflict)}</ul>
-		${missing.length > 0 ? html`<h3>${text.missing}</h3><ul>${missing.map((one) => html`<li>${missingWords(one)}</li>`)}</ul>` : nothing}
+		${missing.length > 0 ? html`<h3>${text.missing}</h3><ul>${missing.map((one) => html`<li>${missingWords(one)}</li>`)}</ul><p><button class="primary" @click=${makeMissing}>${text.makeMissing}</button> <span class="soft">${text.makeMissingMeaning}</span></p>` : nothing}
 		${nearest ? html`<h3>${text.nearest}</h3><ul>${nearest.shortfalls.map(({ form: number, requirement, found }) => html`<li>${nearest.forms.length > 1 && number !== undefined ? text.onForm(number) : nothing}${text.shortfall(requirement, found)}</li>`)}</ul>` : nothing}
 		${form ? html`<p><button @click=${() => layDown(form, '', plan)}>${text.openNearest}</button></p>` : nothing}
 	`;

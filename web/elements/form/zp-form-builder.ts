@@ -34,6 +34,7 @@ export class ZpFormBuilder extends LitElement {
 	declare private failure: ApiError | undefined;
 	/** The blueprint of the last search. */
 	private asked = '';
+	private order: BuildOrder | undefined;
 	private running: AbortController | undefined;
 
 	constructor() {
@@ -89,6 +90,17 @@ export class ZpFormBuilder extends LitElement {
 			...(seed ? { seed } : {}),
 			...(like ? { like } : {}),
 		};
+		await this.run(order);
+	}
+
+	/** Builds the last order once more, with the items it lacked made and everything kept. */
+	private async buildWithMissing(): Promise<void> {
+		if (this.isBusy || this.order === undefined) return;
+		await this.run({ ...this.order, makeMissing: true, keep: true });
+	}
+
+	private async run(order: BuildOrder): Promise<void> {
+		this.order = order;
 		this.asked = order.blueprint ?? '';
 		const running = new AbortController();
 		this.running = running;
@@ -118,7 +130,7 @@ export class ZpFormBuilder extends LitElement {
 			${this.blueprints === undefined ? nothing : this.blueprints.length === 0 ? html`<p>${text.noBlueprints}</p>` : this.renderOrder(this.blueprints)}
 			<div role="status">${this.note ?? (this.isBusy ? this.renderProgress() : this.blueprints === undefined && !this.failure ? words.frame.reading : nothing)}</div>
 			<div role="alert">${this.failure ? html`<div class="failure"><p>${this.failure.message}</p><ul>${this.failure.problems.map(({ message }) => html`<li>${message}</li>`)}</ul></div>` : nothing}</div>
-			${this.result ? html`<zp-build-answer .result=${this.result} plan=${this.asked} tabindex="-1"></zp-build-answer>` : nothing}
+			${this.result ? html`<zp-build-answer .result=${this.result} plan=${this.asked} tabindex="-1" @missing-asked=${() => void this.buildWithMissing()}></zp-build-answer>` : nothing}
 		`;
 	}
 

@@ -1,25 +1,17 @@
-import { parseMathematics } from '../../../item-bank/expression/parse.ts';
-import { printMathematics } from '../../../item-bank/expression/print.ts';
-import { speakMathematics } from '../../../item-bank/expression/speak.ts';
-import { numberNode } from '../../../item-bank/expression/tree.ts';
-import { mathematicsOf } from '../../../item-bank/items/compute.ts';
-import type { PartKey } from '../../../item-bank/items/key.ts';
-import { printSigns } from '../../../item-bank/items/kinds/inline-choice.ts';
-import { placesOf } from '../../../item-bank/items/kinds/point.ts';
-import { findPatternsBehind } from '../../../item-bank/patterns/explain-answer.ts';
-import { findPattern, patterns } from '../../../item-bank/patterns/index.ts';
-import { looksTrueUnder } from '../../../item-bank/patterns/statement-under.ts';
-import { subjectOf } from '../../../item-bank/patterns/subject.ts';
-import { listWrongAnswers } from '../../../item-bank/patterns/wrong-answers.ts';
-import type {
-	GriddedItem,
-	InlineChoiceItem,
-	MatchItem,
-	Option,
-	OrderItem,
-	PartItem,
-	PointItem,
-} from '../../../item-bank/types.ts';
+import { parseMathematics } from '../expression/parse.ts';
+import { printMathematics } from '../expression/print.ts';
+import { speakMathematics } from '../expression/speak.ts';
+import { numberNode } from '../expression/tree.ts';
+import { mathematicsOf } from '../items/compute.ts';
+import type { PartKey } from '../items/key.ts';
+import { printSigns } from '../items/kinds/inline-choice.ts';
+import { placesOf } from '../items/kinds/point.ts';
+import { findPatternsBehind } from '../patterns/explain-answer.ts';
+import { findPattern, patterns } from '../patterns/index.ts';
+import { looksTrueUnder } from '../patterns/statement-under.ts';
+import { subjectOf } from '../patterns/subject.ts';
+import { listWrongAnswers } from '../patterns/wrong-answers.ts';
+import type { GriddedItem, InlineChoiceItem, MatchItem, Option, OrderItem, PartItem, PointItem } from '../types.ts';
 import { worthOf } from './worked-lines.ts';
 
 /** A wrong answer and what it is consistent with, a sentence. */

@@ -1,12 +1,12 @@
-import { EvaluationError, solveUnknown } from '../../../item-bank/expression/evaluate.ts';
-import { parseMathematics } from '../../../item-bank/expression/parse.ts';
-import { printMathematics } from '../../../item-bank/expression/print.ts';
-import { speakMathematics } from '../../../item-bank/expression/speak.ts';
-import { type StepRow, stepRows } from '../../../item-bank/expression/steps.ts';
-import { type Expression, type MathematicsNode, numberNode } from '../../../item-bank/expression/tree.ts';
-import { mathematicsOf, worthAt } from '../../../item-bank/items/compute.ts';
-import type { PartKey } from '../../../item-bank/items/key.ts';
-import type { MatchItem, Option, OrderItem, PartItem } from '../../../item-bank/types.ts';
+import { EvaluationError, solveUnknown } from '../expression/evaluate.ts';
+import { parseMathematics } from '../expression/parse.ts';
+import { printMathematics } from '../expression/print.ts';
+import { speakMathematics } from '../expression/speak.ts';
+import { type StepRow, stepRows } from '../expression/steps.ts';
+import { type Expression, type MathematicsNode, numberNode } from '../expression/tree.ts';
+import { mathematicsOf, worthAt } from '../items/compute.ts';
+import type { PartKey } from '../items/key.ts';
+import type { MatchItem, Option, OrderItem, PartItem } from '../types.ts';
 
 /** A line of working with how it is read aloud, and what was done. */
 export interface WorkedLine extends StepRow {
