@@ -52,6 +52,9 @@ const searches: Readonly<Record<string, readonly string[]>> = {
 		...models.map((model) => `model=${model}`),
 	],
 	'text with facets': texts.map((text) => `text=${encodeURIComponent(text)}`),
+	'text and DOK in a framework': texts.flatMap((text) =>
+		[1, 2, 3].map((dok) => `text=${encodeURIComponent(text)}&dok=${dok}&framework=ccss-m&edition=2010`),
+	),
 };
 
 /** Loads 100,000 distinct items, then compares searches over a socket with the same bytes from memory plus the bare statements. */

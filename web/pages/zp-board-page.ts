@@ -13,7 +13,7 @@ import { ApiError, bankChangedEvent, bankFoundEvent } from '../api-client.ts';
 import { writeBoardCsv } from '../board/board-csv.ts';
 import { type EvidenceBoard, findEvidence, placeEvidence } from '../board/board-evidence.ts';
 import { type Plan, planBoard } from '../board/board-plan.ts';
-import { type BoardRow, buildRows, totalCounts } from '../board/board-rows.ts';
+import { type BoardRow, buildRows, type Counts, noCounts, totalCounts } from '../board/board-rows.ts';
 import { type BoardState, type Cell, type Lens, parseBoardState, printBoardState } from '../board/board-state.ts';
 import { keepFramework, recallFramework } from '../board/last-framework.ts';
 import { callApi } from '../call-api.ts';
@@ -56,7 +56,10 @@ export class ZpBoardPage extends LitElement {
 	declare private failure: string | undefined;
 	declare private isWide: boolean;
 	private state: BoardState = parseBoardState(new URLSearchParams());
+	/** What rows, totals and plan were made of. */
+	private parts: readonly unknown[] = [];
 	private rows: readonly BoardRow[] = [];
+	private totals: Counts = noCounts;
 	private plan: Plan | undefined;
 	private placed: EvidenceBoard | undefined;
 	/** The cell the drawer showed last. */
@@ -100,10 +103,21 @@ export class ZpBoardPage extends LitElement {
 			this.state = parseBoardState(this.query);
 			void this.load(false);
 		}
-		this.rows = this.supply ? buildRows(this.supply, this.state.closed) : [];
-		const blueprint = this.blueprints?.find(({ id }) => id === this.state.blueprint)?.blueprint;
-		this.plan = this.supply && planBoard(this.supply, this.rows, blueprint, this.form);
+		this.compute();
 		if (changed.has('evidence')) this.placed = this.evidence && placeEvidence(this.evidence);
+	}
+
+	/** Computes rows and plan anew when what they are made of has changed: the grid draws only what is another object. */
+	private compute(): void {
+		const { supply, form } = this;
+		const { closed } = this.state;
+		const blueprint = this.blueprints?.find(({ id }) => id === this.state.blueprint)?.blueprint;
+		const parts = [supply, closed.join('\n'), blueprint, form];
+		if (parts.every((part, index) => part === this.parts[index])) return;
+		this.parts = parts;
+		this.rows = supply ? buildRows(supply, closed) : [];
+		this.totals = supply ? totalCounts(supply) : noCounts;
+		this.plan = supply && planBoard(supply, this.rows, blueprint, form);
 	}
 
 	/** Loads the drawer when a cell is opened, and gives the focus back to the cell when it is closed. */
@@ -151,12 +165,14 @@ export class ZpBoardPage extends LitElement {
 		const { signal } = this.call;
 		try {
 			const path = { framework: chosen.id, edition: chosen.edition };
-			this.supply = await callApi('GET /api/standards/{framework}/{edition}', { path, query: filter, signal });
-			keepFramework(chosen);
 			const status = filter.status.length > 0 ? filter.status : (['approved'] as const);
-			const query = { ...filter, status, limit: 1, facets: false };
-			const { total } = await callApi('GET /api/items', { query, signal });
-			this.unseen = total - totalCounts(this.supply).total;
+			const [supply, { total }] = await Promise.all([
+				callApi('GET /api/standards/{framework}/{edition}', { path, query: filter, signal }),
+				callApi('GET /api/items', { query: { ...filter, status, limit: 1, facets: false }, signal }),
+			]);
+			this.supply = supply;
+			this.unseen = total - totalCounts(supply).total;
+			keepFramework(chosen);
 		} catch (error) {
 			if (this.asked === asked) this.asked = '';
 			throw error;
@@ -208,8 +224,8 @@ export class ZpBoardPage extends LitElement {
 	private save(): void {
 		if (!this.supply) return;
 		const { lens } = this.state;
-		const { supply, rows, plan, placed: evidence } = this;
-		const text = writeBoardCsv(lens, { supply, rows, totals: totalCounts(supply), plan, evidence });
+		const { supply, rows, totals, plan, placed: evidence } = this;
+		const text = writeBoardCsv(lens, { supply, rows, totals, plan, evidence });
 		const { framework, edition } = supply;
 		saveFile(`${words.board.csv.file}-${framework}-${edition}-${lens}.csv`, text, 'text/csv');
 	}
@@ -248,7 +264,7 @@ export class ZpBoardPage extends LitElement {
 			<div class="note" aria-live="polite">${renderBoardNote({ state, supply, unseen, frameworks, blueprints, forms, form, plan, evidence })}</div>
 			<zp-board-grid
 				label=${words.board.grid(`${supply.name}, ${supply.edition}`)} lens=${this.state.lens} .rows=${this.rows}
-				.totals=${totalCounts(supply)} .plan=${this.plan} .evidence=${this.placed} .cell=${this.state.cell}
+				.totals=${this.totals} .plan=${this.plan} .evidence=${this.placed} .cell=${this.state.cell}
 				@cell-chosen=${(event: CustomEvent<Cell>) => this.chooseCell(event.detail)}
 				@row-folded=${(event: CustomEvent<string>) => this.fold(event.detail)}
 			></zp-board-grid>
