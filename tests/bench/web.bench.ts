@@ -29,7 +29,7 @@ const walks: Readonly<Record<string, readonly { readonly hash: string; readonly 
 	find: words.flatMap((text) =>
 		doks.map((dok) => {
 			const asked = `${bank}&text=${encodeURIComponent(text)}&dok=${dok}`;
-			return { hash: `#/find?${asked}`, calls: [`/api/items?${asked}&limit=25`] };
+			return { hash: `#/find?${asked}`, calls: [`/api/items?${asked}&sort=added&limit=50`] };
 		}),
 	),
 };
@@ -136,7 +136,7 @@ async function measureWalk(browser: Browser, url: string, name: string): Promise
 	await page.close();
 }
 
-/** Times the requests alone, read and parsed in the page, then the page going to an address until it is laid out. */
+/** Times the requests alone, read and parsed in the page, then the page going to an address, as its own controls do, until it is laid out. */
 async function walk(
 	page: Page,
 	element: string,
@@ -172,7 +172,8 @@ async function walk(
 				}
 			};
 			const shown = performance.now();
-			location.hash = hash;
+			history.pushState(null, '', hash);
+			window.dispatchEvent(new HashChangeEvent('hashchange'));
 			const found = document.querySelector('zp-frame')?.shadowRoot?.querySelector(element) as unknown as {
 				updateComplete: Promise<unknown>;
 				offsetHeight: number;

@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { repeat } from 'lit/directives/repeat.js';
 import type { FormDetails, Item, ItemEntry } from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
 import { printItemName } from '../forms/item-name.ts';
@@ -84,11 +83,7 @@ export class ZpHitTable extends LitElement {
 				</tr>
 			</thead>
 			<tbody>
-				${repeat(
-					this.items,
-					({ id, version }) => `${id} ${version}`,
-					(entry) => this.renderRow(entry),
-				)}
+				${this.items.map((entry) => this.renderRow(entry))}
 			</tbody>
 		</table>`;
 	}
