@@ -10,7 +10,8 @@ const shared = {
 export default defineConfig({
 	root: shared.root,
 	test: {
-		maxWorkers: 2,
+		// One more than processors: a journey waits for its browser a good part of the time.
+		maxWorkers: 3,
 		projects: [
 			// The core keeps no state, so its tests may share a process: loading it once takes a fifth of the time.
 			{ test: { ...shared, name: 'core', include: ['tests/item-bank/**/*.test.ts'], isolate: false } },

@@ -22,7 +22,7 @@ test('every item has a row with every version, and the table fits its schema', (
 	const set = table.items[10]?.carries;
 	expect(set?.['cc-1.1'].as).toContain('part 2 to choice among lettered points');
 	expect(set?.['cc-1.1'].lost).toContain('placement in the grid');
-	expect(set?.['qti-2.2'].lost).toEqual(['placement in the grid']);
+	expect(set?.['qti-2.2'].lost).toEqual(['placement in the grid, but for the column style']);
 	expect(set?.['qti-3.0'].as).toContain('shared stimulus');
 });
 

@@ -61,18 +61,18 @@ function placeEachWay(items: readonly ItemRecord[]): readonly Placement[] {
 }
 
 describe.skipIf(!referenceFolder)('checked against published schemas', () => {
-	test.each(itemKinds)('2,000 distinct random items of kind %s are valid QTI 2.2', (kind) => {
+	test.each(itemKinds)('400 distinct random items of kind %s are valid QTI 2.2', (kind) => {
 		const validator = published22();
-		for (const placement of placeEachWay(randomItems(2000, 2022, kind))) {
+		for (const placement of placeEachWay(randomItems(400, 2022, kind))) {
 			validate(validator, writeShapedXml(writeItem(placement, 'qti-2.2', 'png').root));
 		}
 	});
 
 	test.each(itemKinds)(
-		'2,000 distinct random items of kind %s as QTI 2.1 are valid under the names of 2.2, and use no newer name',
+		'400 distinct random items of kind %s as QTI 2.1 are valid under the names of 2.2, and use no newer name',
 		(kind) => {
 			const validator = published22();
-			for (const placement of placeEachWay(randomItems(2000, 2021, kind))) {
+			for (const placement of placeEachWay(randomItems(400, 2021, kind))) {
 				validate(validator, swapToNewer(writeShapedXml(writeItem(placement, 'qti-2.1', 'png').root)));
 			}
 		},
