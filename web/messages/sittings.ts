@@ -1,0 +1,27 @@
+import { en } from './en.ts';
+
+/** What the page of sittings says, in English. */
+export const sittingText = {
+	title: 'Sittings',
+	table: 'Sittings: which class sat which form when, and how many responses there are',
+	columns: {
+		day: 'Day',
+		group: 'Class',
+		form: 'Form',
+		students: 'Students',
+		answers: 'Responses',
+		more: 'What they show',
+	},
+	simulated: 'simulated',
+	unrated: (count: number): string => `${en.figure(count)} wait for a scorer`,
+	onBoard: 'On the board',
+	onBoardOf: (group: string, day: string): string => `On the board: ${group}, ${day}`,
+	classReport: 'Class report',
+	classReportOf: (group: string, day: string): string => `Class report: ${group}, ${day}, as PDF`,
+	all: 'Reports on all sittings, as PDF',
+	allKinds: { coverage: 'Coverage', items: 'Items', form: 'Forms', patterns: 'Error patterns' },
+	shared: 'Reports are copies for sharing: groups under 10 students are hidden.',
+	empty: 'No responses yet',
+	emptyAdvice:
+		'The first mark to make: give a form to a class (Forms), then read the responses of its sheets, of the learning platform or of a spreadsheet with',
+};

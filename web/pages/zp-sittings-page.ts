@@ -1,0 +1,118 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { FormSummary, GroupEntry, SittingEntry } from '../../item-bank/types.ts';
+import { printAddress } from '../address.ts';
+import { ApiError, bankFoundEvent } from '../api-client.ts';
+import { callApi } from '../call-api.ts';
+import { controlStyles } from '../elements/control-styles.ts';
+import '../elements/zp-wait.ts';
+import { sittingText } from '../messages/sittings.ts';
+import { words } from '../messages/words.ts';
+
+const reports = ['coverage', 'items', 'form', 'patterns'] as const;
+
+/** Which class sat which form when, with the ways to what the responses show. */
+export class ZpSittingsPage extends LitElement {
+	static override properties = { sittings: { state: true }, failure: { state: true } };
+	declare private sittings: readonly SittingEntry[] | undefined;
+	declare private failure: string | undefined;
+	private forms: readonly FormSummary[] = [];
+	private groups: readonly GroupEntry[] = [];
+	private readonly read = (): void => void this.load();
+
+	static override styles = [
+		controlStyles,
+		css`
+			:host { display: block; padding: 21px 28px; max-width: 1100px; }
+			h2 { font-size: 20px; line-height: 28px; margin-bottom: 7px; }
+			.wide { overflow-x: auto; position: relative; }
+			table { border-collapse: collapse; width: 100%; }
+			th, td { text-align: left; font-weight: 400; padding: 3px 14px 3px 0; border-bottom: 1px solid var(--paper-line); vertical-align: baseline; }
+			thead th { font-weight: 600; border-bottom: 1.5px solid var(--ink); }
+			.count { text-align: right; }
+			.ways { white-space: nowrap; }
+			.ways a + a, li + li { margin-left: 14px; }
+			ul { list-style: none; display: flex; flex-wrap: wrap; margin: 0; padding: 0; }
+			p { margin: 14px 0 0; }
+			code { font-size: 15px; }
+			@media (max-width: 720px) { :host { padding: 14px; } }
+			@media (pointer: coarse) { .ways a, li a { display: inline-block; padding: 8px 0; } }
+		`,
+	];
+
+	override connectedCallback(): void {
+		super.connectedCallback();
+		window.addEventListener(bankFoundEvent, this.read);
+		void this.load();
+	}
+
+	override disconnectedCallback(): void {
+		window.removeEventListener(bankFoundEvent, this.read);
+		super.disconnectedCallback();
+	}
+
+	private async load(): Promise<void> {
+		try {
+			const [sittings, forms, groups] = await Promise.all([
+				callApi('GET /api/sittings'),
+				callApi('GET /api/forms'),
+				callApi('GET /api/groups'),
+			]);
+			Object.assign(this, { sittings, forms, groups, failure: undefined });
+		} catch (error) {
+			if (!(error instanceof ApiError)) throw error;
+			this.failure = error.message;
+		}
+	}
+
+	protected override render(): TemplateResult {
+		return html`<h2>${sittingText.title}</h2>
+			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
+			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}`;
+	}
+
+	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
+		if (sittings.length === 0) {
+			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice} <code>npm run zeropair -- responses</code>.</p>`;
+		}
+		const { columns } = sittingText;
+		return html`
+			<div class="wide">
+				<table>
+					<caption class="spoken">${sittingText.table}</caption>
+					<thead>
+						<tr>
+							<th scope="col">${columns.day}</th>
+							<th scope="col">${columns.group}</th>
+							<th scope="col">${columns.form}</th>
+							<th scope="col" class="count">${columns.students}</th>
+							<th scope="col" class="count">${columns.answers}</th>
+							<th scope="col">${columns.more}</th>
+						</tr>
+					</thead>
+					<tbody>${sittings.map((entry) => this.renderRow(entry))}</tbody>
+				</table>
+			</div>
+			<p><strong>${sittingText.all}</strong></p>
+			<ul>${reports.map((kind) => html`<li><a href="/api/reports/${kind}/pdf" download>${sittingText.allKinds[kind]}</a></li>`)}</ul>
+			<p class="soft">${sittingText.shared} ${words.board.weighty}</p>
+		`;
+	}
+
+	private renderRow({ id, sitting, students, answers, unrated }: SittingEntry): TemplateResult {
+		const form = this.forms.find((each) => each.id === sitting.form)?.title ?? sitting.form;
+		const group = this.groups.find((each) => each.id === sitting.group)?.group.name ?? sitting.group;
+		return html`<tr>
+			<th scope="row">${sitting.date}</th>
+			<td>${group}${sitting.simulated === true ? html` <span class="soft">(${sittingText.simulated})</span>` : nothing}</td>
+			<td><a href=${printAddress('forms', {}, sitting.form)}>${form}</a></td>
+			<td class="count">${words.figure(students)}</td>
+			<td class="count">${words.figure(answers)}${unrated > 0 ? html` <span class="short">${sittingText.unrated(unrated)}</span>` : nothing}</td>
+			<td class="ways">
+				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
+				<a href="/api/reports/class/pdf?sitting=${encodeURIComponent(id)}" download aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
+			</td>
+		</tr>`;
+	}
+}
+
+customElements.define('zp-sittings-page', ZpSittingsPage);
