@@ -34,7 +34,14 @@ export class ZpSittingsPage extends LitElement {
 			ul { list-style: none; display: flex; flex-wrap: wrap; margin: 0; padding: 0; }
 			p { margin: 14px 0 0; }
 			code { font-size: 15px; }
-			@media (max-width: 720px) { :host { padding: 14px; } }
+			@media (max-width: 720px) {
+				:host { padding: 14px; }
+				thead { display: none; }
+				tbody tr { display: flex; flex-wrap: wrap; gap: 0 14px; padding: 7px 0; border-bottom: 1px solid var(--paper-line); }
+				th, td { border: 0; padding: 0; }
+				.count::after { content: ' ' attr(data-unit); }
+				.ways { width: 100%; }
+			}
 			@media (pointer: coarse) { .ways a, li a { display: inline-block; padding: 8px 0; } }
 		`,
 	];
@@ -105,8 +112,8 @@ export class ZpSittingsPage extends LitElement {
 			<th scope="row">${sitting.date}</th>
 			<td>${group}${sitting.simulated === true ? html` <span class="soft">(${sittingText.simulated})</span>` : nothing}</td>
 			<td><a href=${printAddress('forms', {}, sitting.form)}>${form}</a></td>
-			<td class="count">${words.figure(students)}</td>
-			<td class="count">${words.figure(answers)}${unrated > 0 ? html` <span class="short">${sittingText.unrated(unrated)}</span>` : nothing}</td>
+			<td class="count" data-unit=${sittingText.columns.students.toLowerCase()}>${words.figure(students)}</td>
+			<td class="count" data-unit=${sittingText.columns.answers.toLowerCase()}>${words.figure(answers)}${unrated > 0 ? html` <span class="short">${sittingText.unrated(unrated)}</span>` : nothing}</td>
 			<td class="ways">
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
 				<a href="/api/reports/class/pdf?sitting=${encodeURIComponent(id)}" download aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
