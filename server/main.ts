@@ -72,7 +72,16 @@ export async function serve({ dataFolder, port, host }: ServeOptions): Promise<S
 	const stop = async (): Promise<void> => {
 		const closed = app.close();
 		closeSilentSockets();
-		await closed;
+		// Connections that fell silent only after closing began would be waited for; what is still asked gets ten seconds.
+		const sweep = setInterval(() => {
+			closeSilentSockets();
+			app.server.closeIdleConnections();
+		}, 250);
+		const cutOff = setTimeout(() => app.server.closeAllConnections(), 10_000);
+		await closed.finally(() => {
+			clearInterval(sweep);
+			clearTimeout(cutOff);
+		});
 		await store.close();
 	};
 	try {

@@ -10,8 +10,7 @@ const shared = {
 export default defineConfig({
 	root: shared.root,
 	test: {
-		// One more than processors: a journey waits for its browser a good part of the time.
-		maxWorkers: 3,
+		maxWorkers: 2,
 		projects: [
 			// The core keeps no state, so its tests may share a process: loading it once takes a fifth of the time.
 			{ test: { ...shared, name: 'core', include: ['tests/item-bank/**/*.test.ts'], isolate: false } },

@@ -202,11 +202,11 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await desk.keep('desk-keys', makeChoice());
 		const page = await open('#/items/desk-keys');
 		await page.getByRole('button', { name: 'Move Option A down' }).press('Enter');
-		expect(
-			await page.getByRole('button', { name: 'Move Option B down' }).evaluate((node) => node.matches(':focus')),
-		).toBe(true);
+		// The focus follows once the moved options are drawn.
+		const moved = page.getByRole('button', { name: 'Move Option B down' });
+		await expect.poll(() => moved.evaluate((node) => node.matches(':focus'))).toBe(true);
 		await page.getByRole('button', { name: 'Take Option D out' }).press('Enter');
-		expect(await page.evaluate(() => document.activeElement !== document.body)).toBe(true);
+		await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
 		await page.keyboard.press('Control+s');
 		await page.getByText('version 2, draft').waitFor();
 		const { item } = await (await fetch(`${desk.url()}api/items/desk-keys`)).json();
