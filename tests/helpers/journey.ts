@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { type Service, serve } from '../../server/main.ts';
 import { launchBrowser } from './browser.ts';
 
@@ -15,6 +15,7 @@ export interface Journey {
 	/** A page of a person of their own: nothing is shared with other pages. What it complains of is in the list. */
 	open(
 		hash?: string,
+		options?: BrowserContextOptions,
 	): Promise<{ readonly page: Page; readonly complaints: string[]; readonly context: BrowserContext }>;
 	/** Stops answering, as when the machine is shut down. */
 	stop(): Promise<void>;
@@ -33,8 +34,9 @@ export async function startJourney(): Promise<Journey> {
 	const browser: Browser = await launchBrowser();
 	return {
 		url,
-		async open(hash = '') {
-			const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, acceptDownloads: true });
+		async open(hash = '', settings = {}) {
+			const viewport = { width: 1366, height: 768 };
+			const context = await browser.newContext({ viewport, acceptDownloads: true, ...settings });
 			const page = await context.newPage();
 			const complaints: string[] = [];
 			page.on('console', (message) => {

@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Item } from '../../item-bank/types.ts';
 import { browserPath } from '../helpers/browser.ts';
-import { type Desk, findViolations, openDesk, openPage, readText } from '../helpers/desk.ts';
+import { keepItem, readText } from '../helpers/desk.ts';
 import {
 	makeChoice,
 	makeExplanation,
@@ -14,6 +14,7 @@ import {
 	makePoint,
 	makeSet,
 } from '../helpers/items.ts';
+import { findBarriers, type Journey, startJourney } from '../helpers/journey.ts';
 import { requireOutside } from '../helpers/reference.ts';
 
 const hasBrowser = requireOutside('Chromium (Debian package chromium)', browserPath !== undefined);
@@ -31,13 +32,13 @@ const items: Readonly<Record<string, Item>> = {
 };
 
 describe.skipIf(!hasBrowser)('the answer page', () => {
-	let desk: Desk;
+	let journey: Journey;
 	let context: BrowserContext | undefined;
 	let complaints: readonly string[] = [];
 
 	beforeAll(async () => {
-		desk = await openDesk();
-		for (const [id, item] of Object.entries(items)) await desk.keep(id, item);
+		journey = await startJourney();
+		for (const [id, item] of Object.entries(items)) await keepItem(journey.url, id, item);
 	});
 
 	afterEach(async () => {
@@ -45,11 +46,11 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 	});
 
 	afterAll(async () => {
-		await desk.close();
+		await journey.end();
 	});
 
-	async function answer(id: string, options: Parameters<typeof openPage>[2] = {}): Promise<Page> {
-		const opened = await openPage(desk, `#/items/${id}?try=yes`, options);
+	async function answer(id: string, options: Parameters<Journey['open']>[1] = {}): Promise<Page> {
+		const opened = await journey.open(`#/items/${id}?try=yes`, options);
 		context = opened.context;
 		complaints = opened.complaints;
 		await opened.page.getByRole('button', { name: 'Check the answer' }).waitFor();
@@ -216,9 +217,9 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 		for (const id of Object.keys(items)) {
 			const page = await answer(id, { colorScheme: 'light' });
 			await check(page);
-			expect(await findViolations(page), id).toEqual([]);
+			expect(await findBarriers(page), id).toEqual([]);
 			await page.emulateMedia({ colorScheme: 'dark' });
-			expect(await findViolations(page), `${id}, dark`).toEqual([]);
+			expect(await findBarriers(page), `${id}, dark`).toEqual([]);
 			expect(complaints, id).toEqual([]);
 			await context?.close();
 		}

@@ -1,19 +1,20 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { browserPath } from '../helpers/browser.ts';
-import { type Desk, findViolations, openDesk, openPage, readText } from '../helpers/desk.ts';
+import { keepItem, readText } from '../helpers/desk.ts';
 import { makeChoice, makeGridded, makeSet } from '../helpers/items.ts';
+import { findBarriers, type Journey, startJourney } from '../helpers/journey.ts';
 import { requireOutside } from '../helpers/reference.ts';
 
 const hasBrowser = requireOutside('Chromium (Debian package chromium)', browserPath !== undefined);
 
 describe.skipIf(!hasBrowser)('the item desk', () => {
-	let desk: Desk;
+	let journey: Journey;
 	const contexts: BrowserContext[] = [];
 	let complaints: readonly string[] = [];
 
 	beforeAll(async () => {
-		desk = await openDesk();
+		journey = await startJourney();
 	});
 
 	afterEach(async () => {
@@ -21,11 +22,11 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 	});
 
 	afterAll(async () => {
-		await desk.close();
+		await journey.end();
 	});
 
-	async function open(hash: string, options: Parameters<typeof openPage>[2] = {}): Promise<Page> {
-		const opened = await openPage(desk, hash, options);
+	async function open(hash: string, options: Parameters<Journey['open']>[1] = {}): Promise<Page> {
+		const opened = await journey.open(hash, options);
 		contexts.push(opened.context);
 		complaints = opened.complaints;
 		return opened.page;
@@ -53,13 +54,13 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await page.goto('about:blank');
 		await page.goto(address);
 		await page.getByRole('heading', { name: 'Nine to the left' }).waitFor();
-		const found = await (await fetch(`${desk.url()}api/items?text=nine+left`)).json();
+		const found = await (await fetch(`${journey.url}api/items?text=nine+left`)).json();
 		expect(found.items[0].item.options).toHaveLength(4);
 		expect(found.items[0].item.options.filter((option: { patterns?: unknown }) => option.patterns)).toHaveLength(3);
 	});
 
 	test('shows what a change brings about within 100 ms', async () => {
-		await desk.keep('desk-quick', makeChoice());
+		await keepItem(journey.url, 'desk-quick', makeChoice());
 		const page = await open('#/items/desk-quick');
 		await expression(page).waitFor();
 		const waits = await page.evaluate(async () => {
@@ -90,7 +91,7 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 	});
 
 	test('keeps unsaved work over a reload, throws it away and brings it back', async () => {
-		await desk.keep('desk-reload', makeGridded());
+		await keepItem(journey.url, 'desk-reload', makeGridded());
 		const page = await open('#/items/desk-reload');
 		await expression(page).fill('-5 - (-11)');
 		await page.reload();
@@ -103,7 +104,7 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 	});
 
 	test('lets two browsers edit one item: both versions are shown, and the choice is saved', async () => {
-		await desk.keep('desk-two', makeGridded());
+		await keepItem(journey.url, 'desk-two', makeGridded());
 		const [first, second] = [await open('#/items/desk-two'), await open('#/items/desk-two')];
 		await first.getByLabel('Working name').fill('Named by the first');
 		await second.getByLabel('DOK').fill('2');
@@ -114,32 +115,33 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await second.getByRole('heading', { name: 'Somebody saved version 2 while you worked' }).waitFor();
 		await expect.poll(() => readText(second.locator('zp-version-choice'))).toContain('Named by the first');
 		await expect.poll(() => readText(second.locator('zp-version-choice'))).toContain('Named by the second');
-		expect(await findViolations(second)).toEqual([]);
+		expect(await findBarriers(second)).toEqual([]);
 		await second.getByLabel('working name: Version 2').check();
 		await second.getByRole('button', { name: 'Save the choice as version 3' }).click();
 		await second.getByText('version 3, draft').waitFor();
-		const { item } = await (await fetch(`${desk.url()}api/items/desk-two`)).json();
+		const { item } = await (await fetch(`${journey.url}api/items/desk-two`)).json();
 		expect([item.name, item.dok]).toEqual(['Named by the first', 2]);
 	});
 
 	test('loses nothing when the bank stops during a save, and saves once it is back', async () => {
-		await desk.keep('desk-stopped', makeGridded());
+		await keepItem(journey.url, 'desk-stopped', makeGridded());
 		const page = await open('#/items/desk-stopped');
 		await expression(page).fill('-6 - (-1)');
-		await desk.stopBank();
+		await page.waitForLoadState('networkidle');
+		await journey.stop();
 		await save(page);
 		await page.getByText('Your work is kept in this browser.').waitFor();
 		expect(await expression(page).inputValue()).toBe('-6 - (-1)');
-		await desk.startBank();
+		await journey.restart();
 		await page.getByText('Your work is still here: save it now.').waitFor({ timeout: 20_000 });
 		await page.getByRole('button', { name: 'Save again' }).click();
 		await page.getByText('version 2, draft').waitFor();
-		const { item } = await (await fetch(`${desk.url()}api/items/desk-stopped`)).json();
+		const { item } = await (await fetch(`${journey.url}api/items/desk-stopped`)).json();
 		expect(item.expression).toBe('-6 - (-1)');
 	});
 
 	test('saves once when the answer to a save gets lost', async () => {
-		await desk.keep('desk-lost', makeGridded());
+		await keepItem(journey.url, 'desk-lost', makeGridded());
 		const page = await open('#/items/desk-lost');
 		await page.getByLabel('Working name').fill('Saved once');
 		await page.route('**/api/items/desk-lost', async (route) => {
@@ -152,11 +154,11 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await page.unroute('**/api/items/desk-lost');
 		await page.locator('[data-action=save]').click();
 		await page.getByText('version 2, draft').waitFor();
-		expect(await (await fetch(`${desk.url()}api/items/desk-lost`)).json()).toMatchObject({ version: 2 });
+		expect(await (await fetch(`${journey.url}api/items/desk-lost`)).json()).toMatchObject({ version: 2 });
 	});
 
 	test('says what stops approval and goes to the field; approves and retires', async () => {
-		await desk.keep('desk-approve', makeGridded());
+		await keepItem(journey.url, 'desk-approve', makeGridded());
 		const page = await open('#/items/desk-approve');
 		await page.getByLabel('Model given').selectOption('counters');
 		await save(page);
@@ -199,7 +201,7 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 	});
 
 	test('moves options by keyboard alone and keeps the focus', async () => {
-		await desk.keep('desk-keys', makeChoice());
+		await keepItem(journey.url, 'desk-keys', makeChoice());
 		const page = await open('#/items/desk-keys');
 		await page.getByRole('button', { name: 'Move Option A down' }).press('Enter');
 		// The focus follows once the moved options are drawn.
@@ -209,14 +211,14 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 		await expect.poll(() => page.evaluate(() => document.activeElement !== document.body)).toBe(true);
 		await page.keyboard.press('Control+s');
 		await page.getByText('version 2, draft').waitFor();
-		const { item } = await (await fetch(`${desk.url()}api/items/desk-keys`)).json();
+		const { item } = await (await fetch(`${journey.url}api/items/desk-keys`)).json();
 		expect(
 			item.options.map(({ id, content }: { id: string; content: { math: string } }) => `${id} ${content.math}`),
 		).toEqual(['a -7', 'b -11', 'c 7']);
 	});
 
 	test('has no accessibility violation at any width, in either theme', async () => {
-		await desk.keep('desk-set', makeSet());
+		await keepItem(journey.url, 'desk-set', makeSet());
 		for (const hash of ['#/items/new', '#/items/new?family=table-total', '#/items/desk-set']) {
 			const page = await open(hash, { colorScheme: 'light', viewport: { width: 1366, height: 800 } });
 			await page.getByRole('heading', { level: 2 }).first().waitFor();
@@ -224,7 +226,7 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 				await page.setViewportSize({ width, height: 800 });
 				for (const colorScheme of ['light', 'dark'] as const) {
 					await page.emulateMedia({ colorScheme });
-					expect(await findViolations(page), `${hash} ${width} ${colorScheme}`).toEqual([]);
+					expect(await findBarriers(page), `${hash} ${width} ${colorScheme}`).toEqual([]);
 				}
 				const fits = await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
 				expect(fits, `${hash} ${width}`).toBe(true);
