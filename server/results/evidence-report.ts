@@ -1,8 +1,9 @@
+import { type BoardPlace, gatherBoard } from '../../item-bank/analysis/evidence/board.ts';
 import { collectCells, type FindPlace } from '../../item-bank/analysis/evidence/cells.ts';
-import { type EvidenceCell, gatherEvidence } from '../../item-bank/analysis/evidence/evidence.ts';
-import { leastStudents, suppressSmallCells } from '../../item-bank/analysis/evidence/suppression.ts';
+import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
 import type { AnswerPlace } from '../../item-bank/forms/answer-places.ts';
-import type { Alignment, Evidence, EvidenceEntry, ModelType, ReportSection } from '../../item-bank/types.ts';
+import { leadAlignment } from '../../item-bank/forms/item-traits.ts';
+import type { Evidence, EvidenceEntry, ModelType, ReportSection } from '../../item-bank/types.ts';
 import { intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
@@ -14,7 +15,6 @@ export interface Lens {
 
 /** Model types in the order of the board's columns. */
 const models: readonly ModelType[] = ['symbols', 'counters', 'number-line', 'story', 'table'];
-const total = 'symbols' as const;
 
 /**
  * Evidence per standard × model with totals, over any tables. In a shared copy cells of fewer than 10 students are hidden
@@ -34,59 +34,24 @@ export function reportEvidence(
 		),
 	);
 	const score = tables.map(({ table }) => table);
-	const gather = (shape: (place: { standard: string; model: ModelType }) => ReturnType<FindPlace>) => {
-		const find: FindPlace = ({ id, version }) => {
-			const place = standards.get(`${id} ${version}`);
-			return place && shape(place);
-		};
-		return gatherEvidence(score, find);
-	};
-	const entries: readonly { readonly cell: EvidenceCell; readonly row?: string; readonly column?: ModelType }[] = [
-		...gather((place) => place).map((cell) => ({ cell, row: cell.standard, column: cell.model })),
-		...gather(({ standard }) => ({ standard, model: total })).map((cell) => ({ cell, row: cell.standard })),
-		...gather(({ model }) => ({ standard: '', model })).map((cell) => ({ cell, column: cell.model })),
-		...gather(() => ({ standard: '', model: total })).map((cell) => ({ cell })),
-	];
-	const least = copy === 'own' ? 0 : leastStudents;
-	const shown = suppressSmallCells(
-		entries.map(({ cell: { students, earned, possible }, row, column }) => ({
-			row,
-			column,
-			students,
-			earned,
-			possible,
-		})),
-		least,
-	);
-	const students = collectCells(score, () => ({ standard: '', model: total })).codes.length;
-	return {
-		students,
-		cells: entries.map(({ cell, row, column }, index) => describeCell(cell, row, column, shown[index]?.hidden)),
-	};
-}
-
-/** The lead alignment in a framework: the primary one, or the first listed. */
-export function leadStandard(alignments: readonly Alignment[], { framework, edition }: Lens): string | undefined {
-	const own = alignments.filter((each) => each.framework === framework && each.edition === edition);
-	return (own.find(({ primary }) => primary === true) ?? own[0])?.code;
+	const find: FindPlace = ({ id, version }) => standards.get(`${id} ${version}`);
+	const board = gatherBoard(score, find, {}, copy === 'own' ? 0 : leastStudents);
+	const everywhere: FindPlace = () => ({ standard: '', model: 'symbols' });
+	return { students: collectCells(score, everywhere).codes.length, cells: board.map(describePlace) };
 }
 
 function placeOf(
 	place: AnswerPlace | undefined,
-	lens: Lens,
+	{ framework, edition }: Lens,
 ): { readonly standard: string; readonly model: ModelType } | undefined {
-	const standard = place && leadStandard(place.item.alignments, lens);
+	const standard = place && leadAlignment(place.item, framework, edition)?.code;
 	return place === undefined || standard === undefined ? undefined : { standard, model: place.item.given };
 }
 
-function describeCell(
-	{ items, earned, possible, share, interval, responses, students }: EvidenceCell,
-	row: string | undefined,
-	column: ModelType | undefined,
-	hidden: EvidenceEntry['hidden'],
-): EvidenceEntry {
-	const name = { ...(row === undefined ? {} : { standard: row }), ...(column === undefined ? {} : { model: column }) };
-	if (hidden !== undefined) return { ...name, hidden, items };
+function describePlace({ standard, model, items, shown }: BoardPlace): EvidenceEntry {
+	const name = { ...(standard === undefined ? {} : { standard }), ...(model === undefined ? {} : { model }) };
+	if ('hidden' in shown) return { ...name, hidden: shown.hidden, items };
+	const { earned, possible, share, interval, responses, students } = shown;
 	const bounds = interval.kind === 'found' ? { low: interval.value.low, high: interval.value.high } : {};
 	return {
 		...name,

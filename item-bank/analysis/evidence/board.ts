@@ -1,3 +1,4 @@
+import type { ModelType } from '../../types.ts';
 import type { ScoreTable } from '../score-table.ts';
 import type { FindPlace } from './cells.ts';
 import { type EvidenceCell, type EvidenceOptions, gatherEvidence } from './evidence.ts';
@@ -6,7 +7,9 @@ import { type Hiding, leastStudents, suppressSmallCells } from './suppression.ts
 /** One place of the board: a cell, or the total of a row, a column, or everything, where a name is undefined. */
 export interface BoardPlace {
 	readonly standard: string | undefined;
-	readonly model: EvidenceCell['model'] | undefined;
+	readonly model: ModelType | undefined;
+	/** Items behind it: known from the form, whoever sat it. */
+	readonly items: number;
 	/** What may be shown: the evidence, or why it is hidden. A hidden place tells no figure. */
 	readonly shown: EvidenceCell | { readonly hidden: Hiding };
 }
@@ -34,9 +37,9 @@ export function gatherBoard(
 			options,
 		);
 	const places = [
-		...gather(true, true).map((cell) => ({ cell, standard: cell.standard, model: cell.model })),
+		...gather(true, true).map((cell) => ({ cell, standard: cell.standard, model: modelOf(cell) })),
 		...gather(true, false).map((cell) => ({ cell, standard: cell.standard, model: undefined })),
-		...gather(false, true).map((cell) => ({ cell, standard: undefined, model: cell.model })),
+		...gather(false, true).map((cell) => ({ cell, standard: undefined, model: modelOf(cell) })),
 		...gather(false, false).map((cell) => ({ cell, standard: undefined, model: undefined })),
 	];
 	const shown = suppressSmallCells(
@@ -47,6 +50,10 @@ export function gatherBoard(
 	);
 	return places.map(({ cell, standard, model }, at) => {
 		const hidden = shown[at]?.hidden;
-		return { standard, model, shown: hidden === undefined ? cell : { hidden } };
+		return { standard, model, items: cell.items, shown: hidden === undefined ? cell : { hidden } };
 	});
+}
+
+function modelOf({ model }: EvidenceCell): ModelType | undefined {
+	return model === all ? undefined : model;
 }
