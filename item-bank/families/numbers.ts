@@ -1,4 +1,4 @@
-import type { Random } from '../random/random.ts';
+import { createRandom, type Random } from '../random/random.ts';
 
 /** Numbers one place of an item may hold: sizes from least to most in steps, with the signs allowed. */
 export interface NumberSlot {
@@ -86,10 +86,18 @@ function countSizes({ least, most, step = 1 }: NumberSlot): number {
 	return Math.floor(most / step) - Math.ceil(least / step) + 1;
 }
 
+/** Combinations that can still be counted exactly, with a step added. */
+const mostCounted = 2 ** 52;
+
 /** Calls with every combination, or with as many as allowed; stops when told. */
 function visit(slots: readonly NumberSlot[], most: number, see: (numbers: readonly number[]) => boolean): void {
 	const lists = slots.map(listNumbers);
 	const total = countCombinations(slots);
+	if (total > mostCounted) {
+		const random = createRandom('combinations');
+		for (let seen = 0; seen < most; seen += 1) if (see(lists.map((list) => random.pick(list)))) return;
+		return;
+	}
 	// A stride that shares no factor with the total reaches combinations all over, not only those of one first number.
 	const stride = total <= most ? 1 : coprimeStride(total);
 	let place = 0;

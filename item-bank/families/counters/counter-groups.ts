@@ -29,7 +29,7 @@ export const counterGroups = defineFamily({
 	kinds: ['choice', 'gridded'],
 	dok: [1, 2],
 	targets: ['signs-dropped', 'product-read-as-difference'],
-	features: ['sizeBand'],
+	features: [],
 	plans: (values) => [planFor(values)],
 	make: (draw, values) => {
 		const numbers = drawNumbers(draw.random, planFor(values));

@@ -34,7 +34,7 @@ export const expressionCounters = defineFamily({
 	kinds: ['choice'],
 	dok: [2],
 	targets: ['signs-dropped', 'second-minus-lost', 'subtraction-reversed', 'product-read-as-difference'],
-	features: ['sizeBand', 'crossesZero', 'signs', 'subtractsNegative', 'reading'],
+	features: ['crossesZero', 'signs', 'subtractsNegative', 'reading'],
 	plans: (values) => waysOf(values).map((way) => planFor(values, way)),
 	make: (draw, values) => {
 		const way = draw.random.pick(waysOf(values));

@@ -29,7 +29,7 @@ export const distanceOnLine = defineFamily({
 	kinds: ['choice', 'gridded'],
 	dok: [2],
 	targets: ['distance-adds-sizes', 'absolute-value-as-opposite', 'second-minus-lost', 'larger-minus-smaller'],
-	features: ['sizeBand', 'signs', 'subtractsNegative', 'crossesZero'],
+	features: ['sizeBand', 'signs', 'crossesZero'],
 	plans: (values) => [planFor(values, stepOf(values.tickEvery, 0))],
 	make: (draw, values) => {
 		const tickEvery = stepOf(values.tickEvery, draw.lot);

@@ -30,7 +30,7 @@ export const pointReading = defineFamily({
 	kinds: ['choice'],
 	dok: [1],
 	targets: ['signs-dropped', 'second-minus-lost', 'start-tick-counted'],
-	features: ['sizeBand', 'signs', 'reading'],
+	features: ['sizeBand'],
 	plans: (values) => [planFor(stepOf(values.tickEvery, 0))],
 	make: ({ random, lot }, values) => {
 		const tickEvery = stepOf(values.tickEvery, lot);

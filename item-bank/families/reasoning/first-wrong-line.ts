@@ -32,7 +32,7 @@ export const firstWrongLine = defineFamily({
 	kinds: ['choice'],
 	dok: [3],
 	targets: ['leading-minus-parked', 'two-minuses-make-plus', 'larger-minus-smaller', 'signs-dropped'],
-	features: ['sizeBand', 'crossesZero', 'signs', 'reading', 'terms', 'subtractsNegative'],
+	features: ['sizeBand', 'crossesZero', 'signs', 'reading', 'terms'],
 	plans: (values) => [planFor(values)],
 	make: ({ random, turn }, values) => {
 		const terms = drawNumbers(random, planFor(values));

@@ -28,7 +28,7 @@ export const storyTotal = defineFamily({
 	kinds: ['gridded'],
 	dok: [2],
 	targets: ['absolute-value-as-opposite', 'larger-minus-smaller', 'sizes-subtracted-first-sign-kept'],
-	features: ['sizeBand', 'signs', 'reading', 'crossesZero'],
+	features: ['sizeBand', 'signs', 'reading', 'terms'],
 	plans: (values) => situationsOf(values).map((situation) => planFor(values, situation)),
 	make: ({ random }, values) => {
 		const situations = situationsOf(values);

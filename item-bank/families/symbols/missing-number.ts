@@ -28,7 +28,7 @@ export const missingNumber = defineFamily({
 	kinds: ['choice', 'gridded'],
 	dok: [2],
 	targets: ['subtraction-reversed', 'second-minus-lost', 'operation-changed-sign-kept', 'signs-dropped'],
-	features: ['sizeBand', 'crossesZero', 'signs', 'subtractsNegative'],
+	features: ['sizeBand', 'signs', 'subtractsNegative'],
 	plans: (values) => [planFor(values)],
 	make: (draw, values) => {
 		const numbers = drawNumbers(draw.random, planFor(values));

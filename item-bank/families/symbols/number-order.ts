@@ -26,7 +26,7 @@ export const numberOrder = defineFamily({
 	kinds: ['order'],
 	dok: [2],
 	targets: ['order-by-size', 'absolute-value-as-opposite'],
-	features: ['reading'],
+	features: [],
 	plans: (values) => [planFor(values)],
 	make: ({ random, lot }, values) => {
 		const numbers = drawNumbers(random, planFor(values));

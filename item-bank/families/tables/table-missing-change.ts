@@ -30,7 +30,7 @@ export const tableMissingChange = defineFamily({
 	kinds: ['gridded'],
 	dok: [3],
 	targets: ['sign-left-off', 'sizes-added-minus-put', 'signs-dropped'],
-	features: ['sizeBand', 'crossesZero', 'signs', 'reading', 'subtractsNegative'],
+	features: ['sizeBand', 'crossesZero', 'signs', 'reading', 'subtractsNegative', 'terms'],
 	plans: (values) => situationsOf(values).map((situation) => planFor(values, situation)),
 	make: ({ random }, values) => {
 		const situation = random.pick(situationsOf(values));

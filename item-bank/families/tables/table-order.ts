@@ -28,7 +28,7 @@ export const tableOrder = defineFamily({
 	kinds: ['order'],
 	dok: [2],
 	targets: ['order-by-size'],
-	features: ['sizeBand', 'signs', 'terms', 'reading'],
+	features: ['reading'],
 	plans: (values) => situationsIn(values.setting).map((situation) => planFor(values, situation)),
 	make: (draw, values) => {
 		const situation = draw.random.pick(situationsIn(values.setting));

@@ -34,7 +34,7 @@ export const tableTotal = defineFamily({
 	kinds: ['choice', 'gridded'],
 	dok: [2],
 	targets: ['sizes-added-minus-put', 'signs-dropped', 'sizes-subtracted-first-sign-kept', 'larger-minus-smaller'],
-	features: ['sizeBand', 'crossesZero', 'signs', 'reading'],
+	features: ['sizeBand', 'crossesZero', 'signs', 'reading', 'terms'],
 	plans: (values) => situationsIn(values.setting).map((situation) => planFor(values, situation)),
 	make: (draw, values) => {
 		const situation = draw.random.pick(situationsIn(values.setting));

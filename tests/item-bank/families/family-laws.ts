@@ -3,6 +3,7 @@ import { reviewItem } from '../../../item-bank/checks/review-item.ts';
 import { evaluate } from '../../../item-bank/expression/evaluate.ts';
 import { parseExpression } from '../../../item-bank/expression/parse.ts';
 import type { Family } from '../../../item-bank/families/family.ts';
+import { featuresOf } from '../../../item-bank/families/features.ts';
 import { findFamily } from '../../../item-bank/families/index.ts';
 import { checkParameters, makeItem } from '../../../item-bank/families/make-items.ts';
 import type { Parameters } from '../../../item-bank/families/parameters.ts';
@@ -10,6 +11,7 @@ import { optionsOf, workOf } from '../../../item-bank/items/asked.ts';
 import { entryListsOf } from '../../../item-bank/items/entries.ts';
 import { computeKey } from '../../../item-bank/items/key.ts';
 import { partsOf } from '../../../item-bank/items/parts.ts';
+import { createRandom } from '../../../item-bank/random/random.ts';
 import type { Figure, Item } from '../../../item-bank/types.ts';
 import { checkShape } from '../../../server/json-schemas.ts';
 
@@ -61,6 +63,13 @@ export function testFamily(family: Family, { first, holds, impossible }: FamilyE
 			);
 			for (const pattern of tagged) expect(pattern).toMatch(/^[a-z]+(-[a-z]+)+$/);
 			if (tagged.length > 0) expect(tagged.some((pattern) => family.targets.some((id) => id === pattern))).toBe(true);
+		});
+
+		test('makes some items harder than others by the features it names, over what may be asked of it', () => {
+			const varied = [...items, ...makeVaried(family)].map(featuresOf);
+			for (const name of family.features) {
+				expect(new Set(varied.map((features) => features[name])).size, name).toBeGreaterThan(1);
+			}
 		});
 
 		test('keeps its promise', () => {
@@ -136,4 +145,22 @@ export function optionTextsOf(item: Item): readonly string[] {
 	return optionsOf(item).map(({ content }) =>
 		content.kind === 'mathematics' ? content.math : content.kind === 'text' ? content.text : content.figure.kind,
 	);
+}
+
+/** Items of parameters drawn within their rules; those that leave no item are passed over. */
+function makeVaried(family: Family): readonly Item[] {
+	const random = createRandom(`vary ${family.id}`);
+	return Array.from({ length: 40 }, (_, turn) => {
+		const parameters = Object.fromEntries(
+			Object.entries(family.parameters).map(([name, rule]) => [
+				name,
+				rule.kind === 'integer'
+					? random.nextInteger(rule.least, rule.most)
+					: rule.kind === 'word'
+						? random.pick(rule.words)
+						: random.pick([true, false]),
+			]),
+		);
+		return checkParameters(family, parameters).length > 0 ? [] : (makeItem(family, `vary/${turn}`, parameters) ?? []);
+	}).flat();
 }

@@ -1,4 +1,5 @@
-import { expect } from 'vitest';
+import { expect, test } from 'vitest';
+import { checkParameters, makeItem } from '../../../item-bank/families/make-items.ts';
 import { trueComparison } from '../../../item-bank/families/symbols/true-comparison.ts';
 import { optionTextsOf, testFamily } from './family-laws.ts';
 
@@ -13,4 +14,12 @@ testFamily(trueComparison, {
 		expect(optionTextsOf(item).filter(isTrue)).toHaveLength(1);
 		expect(optionTextsOf(item)).toHaveLength(4);
 	},
+});
+
+test('answers at once where more combinations exist than can be counted', () => {
+	const parameters = { least: 9, largest: 97 };
+	const begun = performance.now();
+	expect(checkParameters(trueComparison, parameters)).toEqual([]);
+	expect(performance.now() - begun).toBeLessThan(1000);
+	expect(makeItem(trueComparison, 'wide/1', parameters)).toBeDefined();
 });
