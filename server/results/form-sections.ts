@@ -1,4 +1,6 @@
 import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
+import type { Reading } from '../../item-bank/analysis/readings/reading.ts';
+import { readReliability, readScores, readStandardError } from '../../item-bank/analysis/readings/test-readings.ts';
 import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { describeScores } from '../../item-bank/analysis/score-distribution.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
@@ -25,6 +27,7 @@ export function formSections({ table }: ResultTable, title: string, copy: Report
 		['Standard deviation', roundTo(deviation, 2)],
 		...(copy === 'own' ? [['Lowest and highest', `${roundTo(lowest, 2)} and ${roundTo(highest, 2)}`]] : []),
 	];
+	notes.push(tell(readScores(scores)));
 	const reliability = measureReliability(complete);
 	if (reliability.kind === 'refused') notes.push(`No reliability: ${reliability.message}.`);
 	else {
@@ -34,11 +37,15 @@ export function formSections({ table }: ResultTable, title: string, copy: Report
 			['95 % interval of it', `${roundTo(interval.low, 2)} to ${roundTo(interval.high, 2)}`],
 			['Standard error of measurement, points', roundTo(standardError, 2)],
 		);
-		notes.push(
-			`Two thirds of the scores lie within ${roundTo(standardError, 1)} points of what the student would get on average: bands that narrow say nothing about one student.`,
-		);
+		const takers = complete.students.length;
+		notes.push(...[readReliability(reliability, takers), readStandardError(reliability, takers)].map(tell));
 	}
 	return [makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes)];
+}
+
+/** A figure in words, with where its threshold comes from. */
+function tell({ text, basis }: Reading): string {
+	return `${text} (${basis})`;
 }
 
 /** Why figures on so few students are not shown in a copy; undefined where they are. */

@@ -1,11 +1,18 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
 import { type OptionFlag, tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
-import { foundValue } from '../../item-bank/analysis/finding.ts';
+import { type Finding, found, foundValue } from '../../item-bank/analysis/finding.ts';
 import { listFrequentAnswers } from '../../item-bank/analysis/frequent-answers.ts';
 import { measureOmitRates } from '../../item-bank/analysis/omit-rates.ts';
 import { measureCorrelations } from '../../item-bank/analysis/point-biserial.ts';
+import {
+	readCorrelation,
+	readDifficulty,
+	readDiscrimination,
+	readDistractors,
+	readOmits,
+} from '../../item-bank/analysis/readings/item-readings.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
-import { measureUpperLower } from '../../item-bank/analysis/upper-lower.ts';
+import { measureUpperLower, type UpperLower } from '../../item-bank/analysis/upper-lower.ts';
 import type { Explanation } from '../../item-bank/patterns/explain-answer.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
@@ -20,7 +27,12 @@ const leastShared = 3;
 export function itemSections(result: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
 	const hidden = hideSmall(result.table.students.length, copy);
 	if (hidden !== undefined) return [{ title: `Items: ${title}`, notes: [hidden] }];
-	return [itemTable(result, title), optionTable(result, title, copy), answerTable(result, title, copy)];
+	return [
+		itemTable(result, title),
+		readingTable(result, title, copy),
+		optionTable(result, title, copy),
+		answerTable(result, title, copy),
+	];
 }
 
 function itemTable({ table, places }: ResultTable, title: string): ReportSection {
@@ -70,6 +82,37 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 			`r and D from ${complete.students.length} students with points on every item${leftOut === 0 ? '' : `, ${leftOut} left out`}. Figures from fewer than 100 students swing widely (common practice, no source).`,
 		],
 	);
+}
+
+/** What figures say in plain words, of the items that are worth a look. */
+function readingTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
+	const { table: complete } = keepComplete(table);
+	const correlations = measureCorrelations(complete);
+	const upperLower = measureUpperLower(complete);
+	const options = tabulateDistractors(complete);
+	const takers = complete.students.length;
+	const rows = table.columns.flatMap((column, index): readonly (readonly ReportCell[])[] => {
+		const difficulty = measureDifficulty(column);
+		const discrimination = upperLower[index];
+		const distractors = options[index];
+		const isTold = copy === 'own' || distractors?.kind !== 'found' || listHidden(distractors.value.options).size === 0;
+		const readings = [
+			readDifficulty(difficulty, foundValue(difficulty)?.responses ?? 0),
+			...(correlations[index] ? [readCorrelation(correlations[index].corrected, takers)] : []),
+			...(discrimination ? [readDiscrimination(separationOf(discrimination), takers)] : []),
+			readOmits(measureOmitRates(column)),
+			...(distractors && isTold ? [readDistractors(distractors)] : []),
+		];
+		return readings
+			.filter(({ tone }) => tone === 'look')
+			.map(({ text, basis }) => [places[index]?.label ?? '', places[index]?.record.item.name ?? '', text, basis]);
+	});
+	const calm = rows.length === 0 ? ['No item asks for a look by these figures.'] : [];
+	return makeSection(`Items worth a look: ${title}`, ['Place', 'Item', 'In words', 'Threshold from'], rows, calm);
+}
+
+function separationOf(finding: Finding<UpperLower>): Finding<number> {
+	return finding.kind === 'found' ? found(finding.value.discrimination) : finding;
 }
 
 function optionTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
