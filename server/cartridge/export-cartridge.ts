@@ -1,23 +1,18 @@
 import type { FormRecord, ItemRecord } from '../../item-bank/items/record.ts';
 import type { Alignment } from '../../item-bank/types.ts';
-import { renderPngs } from '../drawing/pngs.ts';
-import { ExportCancelledError, ExportInputError, ExportRefusedError } from '../qti/export-errors.ts';
-import type { ExportStage } from '../qti/export-form.ts';
-import { joinSegments, mostFiles, packFiles, type ZipSegment } from '../qti/package/write-zip.ts';
+import { ExportInputError, ExportRefusedError } from '../qti/export-errors.ts';
+import { type ExportWatch, packPictures, throwIfCancelled, writeInBatches } from '../qti/package/batches.ts';
+import { joinSegments, mostFiles } from '../qti/package/write-zip.ts';
 import type { ImageFormat } from '../qti/write/images.ts';
 import { writeCartridgeMap } from './answer-map.ts';
-import type { WrittenQuestions } from './cartridge-jobs.ts';
 import { cartridgePoolSize, runCartridgeJob } from './cartridge-pool.ts';
 import { type ChosenQuestions, chooseQuestions, type Uncarried } from './choose-questions.ts';
 import { type CartridgeReport, reportCartridge } from './report.ts';
-import { type Weighing, weighQuestions } from './weights.ts';
+import { weighQuestions } from './weights.ts';
 
 /** How to write a cartridge. */
-export interface CartridgeOptions extends Uncarried {
+export interface CartridgeOptions extends Uncarried, ExportWatch {
 	readonly images: ImageFormat;
-	readonly onProgress?: (stage: ExportStage, done: number, total: number) => void;
-	/** Gives the export up; it then throws ExportCancelledError. */
-	readonly signal?: AbortSignal;
 }
 
 /** A cartridge that was found valid, with what goes beside it. */
@@ -31,8 +26,6 @@ export interface CartridgeResult {
 	readonly report: CartridgeReport;
 }
 
-const batchSize = 100;
-
 /**
  * Writes a form as QTI 1.2.1 in a Common Cartridge 1.1, checks all of it and hands it over. Throws NotCarriedError with the list
  * when items need a choice that was not made, ExportInputError when form and items do not fit together, ExportRefusedError
@@ -45,7 +38,14 @@ export async function exportCartridge(
 	throwIfCancelled(options.signal);
 	const chosen = await chooseQuestions(form, items, options, options.signal);
 	const weighing = weighQuestions(chosen.questions);
-	const batches = await writeBatches(chosen, weighing, options);
+	const batches = await writeInBatches(
+		chosen.questions,
+		cartridgePoolSize,
+		(questions) =>
+			runCartridgeJob('questions', { kind: 'questions', batch: { questions, weighing, images: options.images } }),
+		options,
+	);
+	throwIfCancelled(options.signal);
 	const images = batches.flatMap((batch) => batch.images);
 	const problems = batches.flatMap((batch) => batch.problems);
 	if (problems.length > 0) throw new ExportRefusedError(problems);
@@ -85,53 +85,6 @@ export async function exportCartridge(
 	};
 }
 
-async function writeBatches(
-	{ questions }: ChosenQuestions,
-	weighing: Weighing,
-	options: CartridgeOptions,
-): Promise<readonly WrittenQuestions[]> {
-	const total = questions.length;
-	const count = Math.ceil(total / batchSize);
-	const written: WrittenQuestions[] = [];
-	let next = 0;
-	let done = 0;
-	const work = async (): Promise<void> => {
-		for (let index = next; index < count; index = next) {
-			next += 1;
-			throwIfCancelled(options.signal);
-			const batch = questions.slice(index * batchSize, (index + 1) * batchSize);
-			written[index] = await runCartridgeJob('questions', {
-				kind: 'questions',
-				batch: { questions: batch, weighing, images: options.images },
-			});
-			done += batch.length;
-			options.onProgress?.('items', done, total);
-		}
-	};
-	// Twice as many lines as workers, so that none waits for its next batch.
-	await Promise.all(Array.from({ length: cartridgePoolSize * 2 }, work));
-	throwIfCancelled(options.signal);
-	return written;
-}
-
-async function packPictures(
-	batches: readonly WrittenQuestions[],
-	options: CartridgeOptions,
-): Promise<readonly ZipSegment[]> {
-	const pictures = batches.flatMap((batch) => batch.pictures);
-	if (pictures.length === 0) return [];
-	try {
-		const pngs = await renderPngs(
-			pictures.map(({ svg }) => svg),
-			(done, total) => options.onProgress?.('pictures', done, total),
-			options.signal,
-		);
-		return [packFiles(pictures.map(({ path }, index) => ({ path, bytes: pngs[index] ?? new Uint8Array() })))];
-	} catch (error) {
-		throw options.signal?.aborted ? new ExportCancelledError(error) : error;
-	}
-}
-
 /** Standards of the items that are there, each once, in the order they first appear. */
 function collectAlignments({ questions }: ChosenQuestions, items: readonly ItemRecord[]): readonly Alignment[] {
 	const held = new Set(questions.map(({ record }) => `${record.id} ${record.version}`));
@@ -144,8 +97,4 @@ function collectAlignments({ questions }: ChosenQuestions, items: readonly ItemR
 		}
 	}
 	return [...found].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, alignment]) => alignment);
-}
-
-function throwIfCancelled(signal: AbortSignal | undefined): void {
-	if (signal?.aborted) throw new ExportCancelledError(signal.reason);
 }

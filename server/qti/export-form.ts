@@ -3,6 +3,7 @@ import { writeAnswerRuns } from './answer-map.ts';
 import { ExportRefusedError } from './export-errors.ts';
 import type { GridStyle, PointStyle } from './exportable.ts';
 import { packageIdentifier } from './identifiers.ts';
+import type { ExportWatch } from './package/batches.ts';
 import { buildPackage } from './package/build-package.ts';
 import { type Placement, type PlacingManner, placeForm, placeItems } from './placement.ts';
 import { type ExportReport, reportExport } from './report.ts';
@@ -10,11 +11,8 @@ import { findPublishedSchema, publishedFolder } from './validate/published.ts';
 import { getVersionFacts, type QtiVersion } from './versions.ts';
 import type { ImageFormat } from './write/images.ts';
 
-/** What is being done: items written and checked, figures turned into pictures, the package put together. */
-export type ExportStage = 'items' | 'pictures' | 'package';
-
 /** How to export. */
-export interface ExportOptions {
+export interface ExportOptions extends ExportWatch {
 	readonly as: QtiVersion;
 	readonly images: ImageFormat;
 	/** How points on number lines are answered: by hotspots when left out, or by a choice of letters for platforms without them. */
@@ -28,9 +26,6 @@ export interface ExportOptions {
 	readonly hasFeedback?: boolean;
 	/** Folder with published schemas, instead of ZEROPAIR_SCHEMAS or schemas/published. */
 	readonly schemasFolder?: string;
-	readonly onProgress?: (stage: ExportStage, done: number, total: number) => void;
-	/** Gives the export up; it then throws ExportCancelledError. */
-	readonly signal?: AbortSignal;
 }
 
 /** A package that was found valid, with what goes beside it. */

@@ -1,15 +1,14 @@
 import type { FormRecord } from '../../../item-bank/items/record.ts';
-import { renderPngs } from '../../drawing/pngs.ts';
-import { type DocumentProblem, ExportCancelledError, ExportInputError } from '../export-errors.ts';
+import { type DocumentProblem, ExportInputError } from '../export-errors.ts';
 import type { ExportOptions } from '../export-form.ts';
 import type { Placement } from '../placement.ts';
 import { poolSize, runJob } from '../validate/pool.ts';
 import type { PublishedSchema } from '../validate/published.ts';
 import type { DocumentFacts, DocumentReference } from '../validate/validate-document.ts';
 import { type ListedItem, listItem } from '../write/manifest.ts';
-import type { ItemBatch, WrittenBatch } from './item-batch.ts';
+import { packPictures, throwIfCancelled, writeInBatches } from './batches.ts';
 import { checkLinks } from './links.ts';
-import { joinSegments, mostFiles, packFiles, type ZipSegment } from './write-zip.ts';
+import { joinSegments, mostFiles } from './write-zip.ts';
 
 /** A package, or why there is none: with any problem there are no bytes. */
 export interface BuiltPackage {
@@ -18,9 +17,6 @@ export interface BuiltPackage {
 	/** In the order of the archive: the manifest first. */
 	readonly paths: readonly string[];
 }
-
-// Small enough to stop soon and show progress, large enough that handing over costs nothing beside the work.
-const batchSize = 100;
 
 /** Writes, checks and packs. Throws ExportCancelledError when the signal says so, ExportInputError for too many files. */
 export async function buildPackage(
@@ -35,16 +31,18 @@ export async function buildPackage(
 	// The frame is the longest job and needs nothing of the others.
 	const [frame, batches] = await Promise.all([
 		runJob({ kind: 'frame', frame: { form, items, version: options.as, published } }),
-		writeBatches(placements, published, options),
+		writeInBatches(
+			placements,
+			poolSize,
+			(batch) =>
+				runJob({ kind: 'items', batch: { placements: batch, version: options.as, images: options.images, published } }),
+			options,
+		),
 	]);
 	throwIfCancelled(options.signal);
 	const problems = [...frame.problems, ...batches.flatMap((batch) => batch.problems)];
 	if (problems.length > 0) return refuse(problems);
-	const segments = [
-		frame.segment,
-		...batches.map(({ segment }) => segment),
-		...(await renderPictures(batches, options)),
-	];
+	const segments = [frame.segment, ...batches.map(({ segment }) => segment), ...(await packPictures(batches, options))];
 	const paths = segments.flatMap(({ entries }) => entries.map(({ path }) => path));
 	const broken = checkLinks({ paths, facts: new Map([...frame.facts, ...items.flatMap(factsOf)]) });
 	if (broken.length > 0) return refuse(broken);
@@ -79,57 +77,4 @@ function checkFileCount(items: readonly ListedItem[], form: FormRecord | undefin
 
 function refuse(problems: readonly DocumentProblem[]): BuiltPackage {
 	return { problems, bytes: new Uint8Array(), paths: [] };
-}
-
-async function writeBatches(
-	placements: readonly Placement[],
-	published: PublishedSchema | undefined,
-	options: ExportOptions,
-): Promise<readonly WrittenBatch[]> {
-	const total = placements.length;
-	const count = Math.ceil(total / batchSize);
-	const written: WrittenBatch[] = [];
-	let next = 0;
-	let done = 0;
-	const work = async (): Promise<void> => {
-		for (let index = next; index < count; index = next) {
-			next += 1;
-			throwIfCancelled(options.signal);
-			const from = index * batchSize;
-			const batch: ItemBatch = {
-				placements: placements.slice(from, from + batchSize),
-				version: options.as,
-				images: options.images,
-				published,
-			};
-			written[index] = await runJob({ kind: 'items', batch });
-			done += batch.placements.length;
-			options.onProgress?.('items', done, total);
-		}
-	};
-	// Twice as many lines as workers, so that none waits for its next batch.
-	await Promise.all(Array.from({ length: poolSize * 2 }, work));
-	return written;
-}
-
-async function renderPictures(
-	batches: readonly WrittenBatch[],
-	options: ExportOptions,
-): Promise<readonly ZipSegment[]> {
-	const pictures = batches.flatMap((batch) => batch.pictures);
-	if (pictures.length === 0) return [];
-	try {
-		const pngs = await renderPngs(
-			pictures.map(({ svg }) => svg),
-			(done, total) => options.onProgress?.('pictures', done, total),
-			options.signal,
-		);
-		return [packFiles(pictures.map(({ path }, index) => ({ path, bytes: pngs[index] ?? new Uint8Array() })))];
-	} catch (error) {
-		throw options.signal?.aborted ? new ExportCancelledError(error) : error;
-	}
-}
-
-function throwIfCancelled(signal: AbortSignal | undefined): void {
-	if (signal?.aborted) throw new ExportCancelledError(signal.reason);
 }

@@ -1,4 +1,3 @@
-import type { DocumentProblem } from '../export-errors.ts';
 import type { QtiVersion } from '../versions.ts';
 import { runJob } from './pool.ts';
 import { findPublishedSchema, publishedFolder } from './published.ts';
@@ -15,14 +14,4 @@ export async function checkDocuments(
 ): Promise<readonly DocumentFinding[]> {
 	const published = findPublishedSchema(publishedFolder(schemasFolder), version);
 	return runJob({ kind: 'documents', documents, published });
-}
-
-/** All problems of the documents; none where every document is valid. */
-export async function validateDocuments(
-	documents: readonly CheckedDocument[],
-	version: QtiVersion,
-	schemasFolder?: string,
-): Promise<readonly DocumentProblem[]> {
-	const findings = await checkDocuments(documents, version, schemasFolder);
-	return findings.flatMap(({ problems }) => problems);
 }
