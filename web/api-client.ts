@@ -2,7 +2,6 @@ import type {
 	CarryingTable,
 	ErrorReport,
 	ExportOrder,
-	FormDetails,
 	FormSummary,
 	GroupEntry,
 	PrintOrder,
@@ -30,11 +29,6 @@ export interface HandedFile {
 /** The newest version of every form, by title. */
 export async function fetchForms(): Promise<readonly FormSummary[]> {
 	return (await request('/api/forms')).json();
-}
-
-/** One form with its items. */
-export async function fetchForm(id: string): Promise<FormDetails> {
-	return (await request(`/api/forms/${encodeURIComponent(id)}`)).json();
 }
 
 /** What each version would carry of a form. */

@@ -1,4 +1,4 @@
-import { type AnswerPlace, labelPlace } from '../../item-bank/forms/answer-places.ts';
+import type { AnswerPlace } from '../../item-bank/forms/answer-places.ts';
 import type { RejectedRow, ResponseMapping } from '../../item-bank/types.ts';
 import { type AnswerCell, type CellReader, createCellReader, markedCell } from './answer-cell.ts';
 import { type ByteSource, decodeText } from './byte-encoding.ts';
@@ -263,9 +263,4 @@ function createLongReader({ layout, mapping, findPlace }: ReadingPlan): RowReade
 		const { position, part } = named.place;
 		return { taken: [{ position, part, ...cell }], isAbsent: false };
 	};
-}
-
-/** How an answer's place is named to people. */
-export function labelAnswer({ position, part }: Pick<RowAnswer, 'position' | 'part'>): string {
-	return labelPlace(position, part);
 }

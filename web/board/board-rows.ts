@@ -1,5 +1,5 @@
 import type { StandardSupply, Supply } from '../../item-bank/types.ts';
-import { type Column, columns, type modelColumns } from './board-state.ts';
+import { type Column, columns } from './board-state.ts';
 
 /** Items per column. */
 export type Counts = Readonly<Record<Column, number>>;
@@ -101,9 +101,4 @@ export function countUnder(
 		sums.total += 1;
 	}
 	return sums;
-}
-
-/** Whether a column is one model type. */
-export function isModel(column: Column): column is (typeof modelColumns)[number] {
-	return column !== 'total';
 }

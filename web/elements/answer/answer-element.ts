@@ -1,9 +1,6 @@
 import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
 import type { PartResponse } from '../../../item-bank/types.ts';
 
-/** Fired when a person changed an answer; the detail is the whole response. */
-export type AnswerChanged<Response extends PartResponse = PartResponse> = CustomEvent<Response>;
-
 /**
  * A place to answer one item. It keeps the response, says every change to screen readers, and fires answer-changed for
  * what a person did.
