@@ -6,7 +6,7 @@ import { percentText, type Reading, soften, withhold } from './reading.ts';
 
 /** Reads one cell of the evidence: share, interval and what it rests on. */
 export function readEvidence(cell: EvidenceCell): Reading {
-	const basis = '3 to 4 items for a hint, 5 before naming a strength: reference/trade.md 7.1, from memory';
+	const basis = '3 to 4 items for a hint, 5 before naming a strength: from memory';
 	const { students, items, responses, earned, possible, share, interval } = cell;
 	if (students < 10) return withhold(students);
 	const span =

@@ -76,7 +76,7 @@ export function readDiscrimination(discrimination: Finding<number>, takers: numb
 
 /** Reads omitted and not reached responses: over 5 % together is worth a look. */
 export function readOmits(rates: Finding<OmitRates>): Reading {
-	const basis = 'omit over 5 %: reference/trade.md 7.3, common practice, no source';
+	const basis = 'omitted or not reached over 5 %: common practice, no source';
 	if (rates.kind === 'refused') return { tone: 'absent', text: `No figure: ${rates.message}.`, basis };
 	const { given, omitted, notReached, invalid } = rates.value;
 	if (given < 10) return withhold(given);
@@ -101,7 +101,7 @@ export function readDistractors(table: Finding<DistractorTable>): Reading {
 	const { options, functioning, distractors, given } = table.value;
 	if (given < 10) return withhold(given);
 	const flagged = options.flatMap(({ option, flags }) =>
-		flags.length === 0 ? [] : [`${option}: ${flags.map((flag) => flagWords[flag]).join('; ')}`],
+		flags.length === 0 ? [] : [`${option.toUpperCase()}: ${flags.map((flag) => flagWords[flag]).join('; ')}`],
 	);
 	const text = `${functioning} of ${distractors} wrong options work${flagged.length === 0 ? '.' : `. ${flagged.join('. ')}.`}`;
 	return soften({ tone: flagged.length === 0 ? 'plain' : 'look', text, basis }, given);

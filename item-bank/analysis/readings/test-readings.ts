@@ -114,7 +114,7 @@ export function readTargeting(map: Finding<ItemPersonMap>, takers: number): Read
 
 /** Reads how two forms came out, without claiming that they are equated. */
 export function readComparison(comparison: Finding<ScoreComparison>): Reading {
-	const basis = 'reference/trade.md 7.2: built to the same plan, not equated';
+	const basis = 'built to the same plan, not equated: common practice, no source';
 	if (comparison.kind === 'refused') return { tone: 'absent', text: `No figure: ${comparison.message}.`, basis };
 	const { first, second, difference, interval } = comparison.value;
 	const fewest = Math.min(first.students, second.students);

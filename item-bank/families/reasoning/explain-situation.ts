@@ -3,7 +3,7 @@ import { defineFamily } from '../family.ts';
 import { differentSizes, runningTotals, tellingAnswer } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { levelSlot, moveSlot, staysWithin } from '../stories/story-plan.ts';
 import { tell, tellAmount, tellLevel, tellMoves } from '../stories/telling.ts';
@@ -45,7 +45,7 @@ export const explainSituation = defineFamily({
 		const meaning = tellAmount(situation.means[sign], situation, Math.abs(value));
 		return {
 			kind: 'explanation',
-			name: `Explain the sign, ${situation.id}: ${expression}`,
+			name: `Explain the sign, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			answerIn: 'words',
 			stem: [

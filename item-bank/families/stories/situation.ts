@@ -81,3 +81,8 @@ export interface TableWords {
 	/** Asks for the change that leads back to zero. */
 	readonly askBack: string;
 }
+
+/** What a situation is called in the names of items. */
+export function titleOf({ id }: Situation): string {
+	return id.replaceAll('-', ' ');
+}

@@ -6,7 +6,7 @@ import { crossing, crossings, differentSizes, tellingAnswer } from '../number-ru
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf, word } from '../parameters.ts';
 import { paragraph, writeOperation } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { levelSlot, staysWithin } from './story-plan.ts';
 import { tell, tellLevel } from './telling.ts';
@@ -42,7 +42,7 @@ export const storyChange = defineFamily({
 		const expression = writeOperation('subtract', after, before);
 		const [first, second] = [tellLevel(change.first, situation, before), tellLevel(change.second, situation, after)];
 		return askNumber(draw, values.answeredBy, {
-			name: `Change, ${situation.id}: ${expression}`,
+			name: `Change, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			stem: [paragraph(tell(opening, first, second, change.ask))],
 			expression,

@@ -8,7 +8,7 @@ import { differentSizes, runningTotals, tellingAnswer } from '../number-rules.ts
 import { drawNumbers, type NumberPlan, type NumberRule } from '../numbers.ts';
 import { integer, type ValuesOf, word } from '../parameters.ts';
 import { paragraph } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { levelSlot, moveSlot, staysWithin } from './story-plan.ts';
 import { tell, tellLevel, tellMoves } from './telling.ts';
@@ -53,7 +53,7 @@ export const storyChanges = defineFamily({
 			situation.askLevel,
 		);
 		return askNumber(draw, values.answeredBy, {
-			name: `Several changes, ${situation.id}: ${expression}`,
+			name: `Several changes, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			stem: [paragraph(story)],
 			expression,

@@ -6,7 +6,7 @@ import { crossing, crossings, differentSizes, tellingAnswer } from '../number-ru
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf, word } from '../parameters.ts';
 import { paragraph, writeOperation } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { levelSlot, staysWithin } from './story-plan.ts';
 import { tell, tellLevel } from './telling.ts';
@@ -44,7 +44,7 @@ export const storyComparison = defineFamily({
 		const second = tellLevel(comparison.second, situation, higher);
 		const ask = draw.lot % 3 === 0 ? comparison.askLess : comparison.askMore;
 		return askNumber(draw, values.answeredBy, {
-			name: `Comparison, ${situation.id}: ${expression}`,
+			name: `Comparison, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			stem: [paragraph(tell(opening, first, second, ask))],
 			expression,

@@ -9,7 +9,7 @@ import { placeKey } from '../options.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
 import { createTagger } from '../pattern-tags.ts';
 import { inner, paragraph } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { levelSlot, moveSlot, staysWithin } from './story-plan.ts';
 import { tell, tellLevel, tellMoves } from './telling.ts';
@@ -53,7 +53,7 @@ export const storyExpression = defineFamily({
 		);
 		return {
 			kind: 'choice',
-			name: `Expression, ${situation.id}: ${key}`,
+			name: `Expression, ${titleOf(situation)}: ${key}`,
 			given: 'story',
 			answerIn: 'expression',
 			stem: [paragraph(story)],

@@ -6,7 +6,7 @@ import { crossing, crossings, differentSizes, runningTotals, tellingAnswer } fro
 import { drawNumbers, type NumberPlan, type NumberRule } from '../numbers.ts';
 import { integer, type ValuesOf, word } from '../parameters.ts';
 import { paragraph } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { levelSlot, moveSlot, staysWithin } from './story-plan.ts';
 import { tell, tellLevel, tellMoves } from './telling.ts';
@@ -46,7 +46,7 @@ export const storyPosition = defineFamily({
 			situation.askLevel,
 		);
 		return askNumber(draw, values.answeredBy, {
-			name: `Level after a change, ${situation.id}: ${expression}`,
+			name: `Level after a change, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			stem: [paragraph(story)],
 			expression,

@@ -8,7 +8,7 @@ import { differentSizes } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { type ValuesOf, word } from '../parameters.ts';
 import { paragraph } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { tell, tellAmount, tellLevel } from './telling.ts';
 
@@ -53,7 +53,7 @@ function askChange(draw: Draw, situation: Situation, count: number, amount: numb
 	const expression = `${count} × (${-amount})`;
 	// Patterns lead to two wrong numbers at most, beside which the key would always be the first.
 	return askNumber(draw, 'gridded', {
-		name: `Steady change, ${situation.id}: ${expression}`,
+		name: `Steady change, ${titleOf(situation)}: ${expression}`,
 		given: 'story',
 		stem: [paragraph(tell(tellRate(rate.loss, situation, count, amount), rate.ask))],
 		expression,
@@ -81,7 +81,7 @@ function askLevel(draw: Draw, values: Values, situation: Situation, count: numbe
 	const before = tellLevel(situation.at, situation, level);
 	const after = `Then ${tellRate(situation.rate.onward, situation, count, amount)}.`;
 	return askNumber(draw, values.answeredBy, {
-		name: `Level after steady change, ${situation.id}: ${expression}`,
+		name: `Level after steady change, ${titleOf(situation)}: ${expression}`,
 		given: 'story',
 		stem: [paragraph(tell(situation.opening, before, after, situation.askLevel))],
 		expression,

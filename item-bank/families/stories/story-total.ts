@@ -4,7 +4,7 @@ import { differentSizes, tellingAnswer } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
 import { paragraph } from '../writing.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, titleOf } from './situation.ts';
 import { settingAsked, situationsIn } from './situations.ts';
 import { moveSlot } from './story-plan.ts';
 import { tell, tellMoves } from './telling.ts';
@@ -40,7 +40,7 @@ export const storyTotal = defineFamily({
 		const expression = moves.map((move) => `|${move}|`).join(' + ');
 		return {
 			kind: 'gridded',
-			name: `Total distance, ${situation.id}: ${expression}`,
+			name: `Total distance, ${titleOf(situation)}: ${expression}`,
 			given: 'story',
 			stem: [paragraph(tell(total.start, tellMoves(situation, moves, true), total.ask))],
 			expression,

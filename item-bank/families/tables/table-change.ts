@@ -5,7 +5,7 @@ import { answeredBy, askNumber } from '../number-answer.ts';
 import { crossing, crossings, runningTotals, tellingAnswer } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf, word } from '../parameters.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { tell } from '../stories/telling.ts';
 import { paragraph, writeOperation } from '../writing.ts';
@@ -45,7 +45,7 @@ export const tableChange = defineFamily({
 		const [start, end] = [table.moments[from] ?? '', table.moments[to] ?? ''].map(inSentence);
 		const expression = writeOperation('subtract', after, before);
 		return askNumber(draw, values.answeredBy, {
-			name: `Change in a table, ${situation.id}: ${expression}`,
+			name: `Change in a table, ${titleOf(situation)}: ${expression}`,
 			given: 'table',
 			stem: [
 				paragraph(tell(opening, table.caption)),

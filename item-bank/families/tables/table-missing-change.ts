@@ -4,7 +4,7 @@ import { defineFamily } from '../family.ts';
 import { differentSizes, runningTotals, tellingAnswer } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { moveSlot, staysWithin } from '../stories/story-plan.ts';
 import { tell, tellLevel } from '../stories/telling.ts';
@@ -44,7 +44,7 @@ export const tableMissingChange = defineFamily({
 		);
 		return {
 			kind: 'gridded',
-			name: `Change back to zero, ${situation.id}: ${expression}`,
+			name: `Change back to zero, ${titleOf(situation)}: ${expression}`,
 			given: 'table',
 			answerIn: 'number',
 			stem: [paragraph(before), changeTable(situation, changes), paragraph(situation.table.askBack)],

@@ -4,7 +4,7 @@ import { runningTotals } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { type Face, letter } from '../options.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { tell } from '../stories/telling.ts';
 import { paragraph } from '../writing.ts';
@@ -41,7 +41,7 @@ export const tableOrder = defineFamily({
 		});
 		return {
 			kind: 'order',
-			name: `Order in a table, ${situation.id}: ${levels.join(', ')}`,
+			name: `Order in a table, ${titleOf(situation)}: ${levels.join(', ')}`,
 			given: 'table',
 			answerIn: 'words',
 			stem: [paragraph(tell(opening, table.caption)), levelTable(situation, levels), paragraph(table.askOrder)],

@@ -7,7 +7,7 @@ import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { type Face, letter } from '../options.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
 import { tagStatement } from '../pattern-tags.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { tell } from '../stories/telling.ts';
 import { inner, paragraph, writeOperation } from '../writing.ts';
@@ -46,7 +46,7 @@ export const tableSet = defineFamily({
 		const { table, opening, setting } = situation;
 		return {
 			kind: 'set',
-			name: `Table of levels, ${situation.id}: ${levels.join(', ')}`,
+			name: `Table of levels, ${titleOf(situation)}: ${levels.join(', ')}`,
 			given: 'table',
 			answerIn: 'number',
 			stem: [

@@ -7,7 +7,7 @@ import { answeredBy, askNumber } from '../number-answer.ts';
 import { differentSizes, runningTotals, tellingAnswer } from '../number-rules.ts';
 import { drawNumbers, type NumberPlan } from '../numbers.ts';
 import { integer, type ValuesOf } from '../parameters.ts';
-import type { Situation } from '../stories/situation.ts';
+import { type Situation, titleOf } from '../stories/situation.ts';
 import { settingAsked, situationsIn } from '../stories/situations.ts';
 import { levelSlot, moveSlot, staysWithin } from '../stories/story-plan.ts';
 import { tell, tellLevel } from '../stories/telling.ts';
@@ -48,7 +48,7 @@ export const tableTotal = defineFamily({
 			'The table shows the changes after that.',
 		);
 		return askNumber(draw, values.answeredBy, {
-			name: `Table of changes, ${situation.id}: ${expression}`,
+			name: `Table of changes, ${titleOf(situation)}: ${expression}`,
 			given: 'table',
 			stem: [paragraph(before), changeTable(situation, changes), paragraph(situation.askLevel)],
 			expression,

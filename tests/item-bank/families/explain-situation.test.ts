@@ -3,7 +3,7 @@ import { explainSituation } from '../../../item-bank/families/reasoning/explain-
 import { testFamily, worthOf } from './family-laws.ts';
 
 testFamily(explainSituation, {
-	first: { name: 'Explain the sign, rail-height: -40 + 95', key: { kind: 'rubric' } },
+	first: { name: 'Explain the sign, rail height: -40 + 95', key: { kind: 'rubric' } },
 	holds: (item) => {
 		if (item.kind !== 'explanation') throw new Error(item.name);
 		const [, expression = ''] = /: (.+)$/.exec(item.name) ?? [];

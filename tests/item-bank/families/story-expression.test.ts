@@ -3,7 +3,7 @@ import { storyExpression } from '../../../item-bank/families/stories/story-expre
 import { optionTextsOf, testFamily, worthOf } from './family-laws.ts';
 
 testFamily(storyExpression, {
-	first: { name: 'Expression, room-temperature: -19 + 3', key: { kind: 'options', options: ['b'] } },
+	first: { name: 'Expression, room temperature: -19 + 3', key: { kind: 'options', options: ['b'] } },
 	holds: (item, asked) => {
 		expect(item.context?.role).toBe('position');
 		expect(optionTextsOf(item).map(worthOf)).toContain(worthOf(asked));

@@ -3,7 +3,7 @@ import { storyPosition } from '../../../item-bank/families/stories/story-positio
 import { testFamily, worthOf } from './family-laws.ts';
 
 testFamily(storyPosition, {
-	first: { name: 'Level after a change, basin-level: 27 - 38', key: { kind: 'value', value: -11 } },
+	first: { name: 'Level after a change, basin level: 27 - 38', key: { kind: 'value', value: -11 } },
 	holds: (item, asked) => {
 		expect(item.context?.role).toBe('position');
 		expect(asked.match(/\d+/g)).toHaveLength(2);

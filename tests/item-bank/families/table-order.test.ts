@@ -5,7 +5,7 @@ import { rowsOf, testFamily } from './family-laws.ts';
 
 testFamily(tableOrder, {
 	first: {
-		name: 'Order in a table, tide-level: -73, -14, 50, -8',
+		name: 'Order in a table, tide level: -73, -14, 50, -8',
 		key: { kind: 'order', order: ['a', 'b', 'd', 'c'] },
 	},
 	holds: (item) => {

@@ -4,7 +4,7 @@ import { testFamily } from './family-laws.ts';
 
 testFamily(tableSet, {
 	first: {
-		name: 'Table of levels, seedling-goal: -16, -36, -8, -44',
+		name: 'Table of levels, seedling goal: -16, -36, -8, -44',
 		key: {
 			kind: 'parts',
 			parts: [
