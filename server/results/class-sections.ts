@@ -1,6 +1,7 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
 import { foundValue } from '../../item-bank/analysis/finding.ts';
 import { totalsOf } from '../../item-bank/analysis/select-students.ts';
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { hideSmall } from './form-sections.ts';
@@ -24,7 +25,7 @@ export function classSections(
 		const value = foundValue(measureDifficulty(column));
 		return [
 			places[index]?.label ?? '',
-			places[index]?.record.item.name ?? '',
+			printItemName(places[index]?.record.item.name ?? ''),
 			value === undefined ? null : percent(value.share),
 			value === undefined ? null : intervalText(value.interval),
 			value?.full ?? 0,

@@ -13,6 +13,7 @@ import {
 } from '../../item-bank/analysis/readings/item-readings.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { measureUpperLower, type UpperLower } from '../../item-bank/analysis/upper-lower.ts';
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { Explanation } from '../../item-bank/patterns/explain-answer.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
@@ -47,7 +48,7 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 		const discrimination = upperLower[index];
 		return [
 			place?.label ?? '',
-			place?.record.item.name ?? column.item.id,
+			place === undefined ? column.item.id : printItemName(place.record.item.name),
 			place?.item.kind ?? '',
 			value === undefined ? null : roundTo(value.share, 2),
 			value === undefined ? null : intervalText(value.interval),
@@ -105,7 +106,12 @@ function readingTable({ table, places }: ResultTable, title: string, copy: Repor
 		];
 		return readings
 			.filter(({ tone }) => tone === 'look')
-			.map(({ text, basis }) => [places[index]?.label ?? '', places[index]?.record.item.name ?? '', text, basis]);
+			.map(({ text, basis }) => [
+				places[index]?.label ?? '',
+				printItemName(places[index]?.record.item.name ?? ''),
+				text,
+				basis,
+			]);
 	});
 	const calm = rows.length === 0 ? ['No item asks for a look by these figures.'] : [];
 	return makeSection(`Items worth a look: ${title}`, ['Place', 'Item', 'In words', 'Threshold from'], rows, calm);

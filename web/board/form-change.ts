@@ -1,7 +1,7 @@
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { Form, FormDetails, ItemEntry } from '../../item-bank/types.ts';
 import { bankChangedEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
-import { printItemName } from '../forms/item-name.ts';
 import { words } from '../messages/words.ts';
 import { tell } from '../tell.ts';
 

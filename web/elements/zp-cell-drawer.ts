@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import type {
 	EvidenceEntry,
 	FormDetails,
@@ -14,7 +15,6 @@ import { formItemsIn, type PlanCell } from '../board/board-plan.ts';
 import type { BoardFilter, Cell, Lens } from '../board/board-state.ts';
 import { addToForm } from '../board/form-change.ts';
 import { callApi } from '../call-api.ts';
-import { printItemName } from '../forms/item-name.ts';
 import { words } from '../messages/words.ts';
 import { evidenceMarks } from './board-cells.ts';
 import { cellDrawerStyles } from './cell-drawer-styles.ts';

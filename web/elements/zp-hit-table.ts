@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { FormDetails, Item, ItemEntry } from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
-import { printItemName } from '../forms/item-name.ts';
 import { findText } from '../messages/find.ts';
 import { words } from '../messages/words.ts';
 import { controlStyles } from './control-styles.ts';

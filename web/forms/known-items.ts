@@ -1,9 +1,9 @@
 import { positionsOf } from '../../item-bank/forms/check-form.ts';
 import type { FindItem } from '../../item-bank/forms/compare-forms.ts';
+import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { Form, ItemEntry } from '../../item-bank/types.ts';
 import { ApiError } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
-import { printItemName } from './item-name.ts';
 
 /** The item versions a desk has read so far. */
 export class KnownItems {

@@ -19,7 +19,7 @@ export const sittingText = {
 	classReport: 'Class report',
 	classReportOf: (group: string, day: string): string => `Class report: ${group}, ${day}, as PDF`,
 	all: 'Reports on all sittings, as PDF',
-	allKinds: { coverage: 'Coverage', items: 'Items', form: 'Forms', patterns: 'Error patterns' },
+	allKinds: { pack: 'Meeting pack', coverage: 'Coverage', items: 'Items', form: 'Forms', patterns: 'Error patterns' },
 	shared: 'Reports are copies for sharing: groups under 10 students are hidden.',
 	empty: 'No responses yet',
 	emptyAdvice:

@@ -8,7 +8,7 @@ import '../elements/zp-wait.ts';
 import { sittingText } from '../messages/sittings.ts';
 import { words } from '../messages/words.ts';
 
-const reports = ['coverage', 'items', 'form', 'patterns'] as const;
+const reports = ['pack', 'coverage', 'items', 'form', 'patterns'] as const;
 
 /** Which class sat which form when, with the ways to what the responses show. */
 export class ZpSittingsPage extends LitElement {

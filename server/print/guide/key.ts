@@ -1,3 +1,4 @@
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import type { FormRecord } from '../../../item-bank/items/record.ts';
 import { findFramework } from '../../../item-bank/standards/code.ts';
 import type { Alignment } from '../../../item-bank/types.ts';
@@ -166,7 +167,7 @@ function layWorkedItem(answer: WorkedAnswer, room: ProseRoom): Box {
 			{ text: label, font: 'sans-bold' },
 			{ text: ' · key ', font: 'sans' },
 			{ text: worked.key, font: 'sans-bold' },
-			{ text: ` · ${printName(item.name)} · ${points} · DOK ${item.dok} · ${id} v${version}`, font: 'sans' },
+			{ text: ` · ${printItemName(item.name)} · ${points} · DOK ${item.dok} · ${id} v${version}`, font: 'sans' },
 		],
 		width,
 		linesOf(type, type.heading),
@@ -212,9 +213,4 @@ function layWorkedLine(line: WorkedItem['lines'][number], { width, type }: Prose
 		place: (x, y) => [...formula.place(x + (line.isStart ? 16 : 24), y), ...note.place(x + left + 16, y + 1)],
 	};
 	return wrap(box, { tag: 'P' });
-}
-
-/** Names are plain text typed with hyphens; numbers in them get a true minus. */
-function printName(name: string): string {
-	return name.replace(/ - (?=[\d(|-])/g, ' − ').replace(/(?<![A-Za-z0-9])-(?=\d)/g, '−');
 }

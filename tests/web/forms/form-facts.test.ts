@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Form, Item } from '../../../item-bank/types.ts';
 import { findFacts, meanOf } from '../../../web/forms/form-facts.ts';
-import { printItemName } from '../../../web/forms/item-name.ts';
 import { estimateMinutes, minutesOfForm } from '../../../web/forms/time-estimate.ts';
 import { makeBlueprint } from '../../helpers/sample-blueprint.ts';
 import { choiceItem, griddedItem } from '../../helpers/sample-items.ts';
@@ -83,13 +82,4 @@ test('an item takes longer the more there is to read, and a form as long as its 
 	expect(estimateMinutes(long) - estimateMinutes(short)).toBeGreaterThan(0.9);
 	expect(minutesOfForm([])).toEqual({ from: 0, to: 0 });
 	expect(minutesOfForm([short, short]).to).toBeGreaterThanOrEqual(minutesOfForm([short]).to);
-});
-
-test.each([
-	['Point at -6, horizontal line', 'Point at −6, horizontal line'],
-	['Difference, negative minus negative: -5 - (-12)', 'Difference, negative minus negative: −5 − (−12)'],
-	['Expressions equal to |-3 + 11|', 'Expressions equal to |−3 + 11|'],
-	['Two-step sum in a mid-2 well-known lift', 'Two-step sum in a mid-2 well-known lift'],
-])('prints the name %s as %s', (name, printed) => {
-	expect(printItemName(name)).toBe(printed);
 });

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import { printAddress } from '../../address.ts';
 import { type DeskWork, isUnsaved } from '../../item-draft/desk-work.ts';
 import { deskWords as words } from '../../messages/item-desk.ts';
@@ -55,7 +56,7 @@ export class ZpDeskHead extends LitElement {
 		const save = this.isBusy ? words.saving : entry === undefined ? words.saveNew : words.save(next);
 		return html`
 			<div>
-				<h2>${item.name}</h2>
+				<h2>${printItemName(item.name)}</h2>
 				<span class="who">${entry ? words.where(id, entry.version, words.status[entry.status]) : words.whereNew(id)}</span>
 			</div>
 			<div class="actions">

@@ -4,6 +4,7 @@ import type { Family } from '../../../item-bank/families/family.ts';
 import { families, findFamily } from '../../../item-bank/families/index.ts';
 import { makeItems } from '../../../item-bank/families/make-items.ts';
 import type { ParameterRule, Parameters } from '../../../item-bank/families/parameters.ts';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import type { Item } from '../../../item-bank/types.ts';
 import { goTo, printAddress } from '../../address.ts';
 import { ApiError } from '../../api-client.ts';
@@ -168,7 +169,7 @@ export class ZpFamilyDesk extends LitElement {
 					<button type="button" @click=${() => this.chooseAll()}>${this.chosen.length === this.unkept().length ? words.chooseNone : words.chooseAll}</button>
 				</div>
 				<p role="status" class=${this.told === '' ? 'hint' : 'failure'}>${this.told}</p>
-				<p class="kept" role="status">${this.kept.length === 0 ? nothing : html`${words.keptItems(this.kept.length)} ${this.kept.map(({ id, item }) => html`<a href=${printAddress('items', {}, id)}>${item.name}</a>`)}`}</p>
+				<p class="kept" role="status">${this.kept.length === 0 ? nothing : html`${words.keptItems(this.kept.length)} ${this.kept.map(({ id, item }) => html`<a href=${printAddress('items', {}, id)}>${printItemName(item.name)}</a>`)}`}</p>
 				<ol>${this.variants.map((variant, index) => this.renderVariant(variant, index + 1))}</ol>
 			</section>`;
 	}

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { positionsOf } from '../../../item-bank/forms/check-form.ts';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import type { BlueprintEntry, Form, GroupEntry, ItemEntry } from '../../../item-bank/types.ts';
 import { goTo, printAddress } from '../../address.ts';
 import { ApiError, fetchGroups } from '../../api-client.ts';
@@ -8,7 +9,6 @@ import { callApi } from '../../call-api.ts';
 import { readPlan, writePlan } from '../../forms/draft-storage.ts';
 import { addItem, positionOf } from '../../forms/form-edits.ts';
 import { FormWork } from '../../forms/form-work.ts';
-import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { tell } from '../../tell.ts';

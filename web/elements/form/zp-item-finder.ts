@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import type { ItemEntry, ItemQuery, KindName, ModelType } from '../../../item-bank/types.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
-import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { words } from '../../messages/words.ts';
 import { controlStyles } from '../control-styles.ts';

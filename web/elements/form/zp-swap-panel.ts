@@ -1,10 +1,10 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import type { ItemEntry, SwapOfferEntry } from '../../../item-bank/types.ts';
 import { ApiError } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
 import { positionOf, replaceItem } from '../../forms/form-edits.ts';
 import type { FormWork } from '../../forms/form-work.ts';
-import { printItemName } from '../../forms/item-name.ts';
 import { formsText } from '../../messages/forms.ts';
 import { tell } from '../../tell.ts';
 import { controlStyles } from '../control-styles.ts';
