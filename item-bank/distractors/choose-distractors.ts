@@ -52,10 +52,18 @@ export function chooseDistractors(
 	order: DistractorOrder,
 ): DistractorChoice {
 	const candidates = listCandidates('kind' in asked ? [asked] : asked, key);
-	const sets = dropLoneKeys(listOptionSets(candidates, key, order.count));
-	const placed = sets.filter(({ keyPosition }) => keyPosition === order.wanted);
-	const chosen = pickSet(placed.length > 0 ? placed : sets, order.seed);
-	return describeChoice(chosen, key, order.count, candidates);
+	return describeChoice(pickDistractors(candidates, key, order), key, order.count, candidates);
+}
+
+/** The set of {@link chooseDistractors} before it is described; undefined when there are no candidates to choose from. */
+export function pickDistractors(
+	candidates: readonly Candidate[],
+	key: number,
+	{ count, wanted, seed }: DistractorOrder,
+): OptionSet | undefined {
+	const sets = dropLoneKeys(listOptionSets(candidates, key, count));
+	const placed = wanted === undefined ? [] : sets.filter(({ keyPosition }) => keyPosition === wanted);
+	return pickSet(placed.length > 0 ? placed : sets, seed);
 }
 
 /** The sets in which the key does not stand alone by its sign, or all of them where it always does. */

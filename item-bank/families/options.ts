@@ -1,4 +1,5 @@
-import { chooseDistractors, type NumberOption } from '../distractors/choose-distractors.ts';
+import { type Candidate, listCandidates } from '../distractors/candidates.ts';
+import { pickDistractors } from '../distractors/choose-distractors.ts';
 import type { PatternId } from '../patterns/pattern.ts';
 import type { Subject } from '../patterns/subject.ts';
 import type { Option, OptionContent } from '../types.ts';
@@ -41,20 +42,19 @@ export function numberOptions(
 ): readonly Option[] | undefined {
 	const wanted = turn % (count + 1);
 	const isInsisting = attempt < insistentAttempts;
-	const { options, keyPosition } = chooseDistractors(subjects, key, isInsisting ? { count, wanted } : { count });
-	if (options.length < count + 1) return undefined;
-	if (isInsisting && (keyPosition !== wanted || hasTickSlip(options, subjects))) return undefined;
-	const alike = options.filter(({ value }) => Math.sign(value) === Math.sign(key)).length;
-	if (alike === 1 && key !== 0) return undefined;
-	return letter(options.map(({ value, patterns }) => ({ content: mathematics(String(value)), patterns })));
+	const candidates = listCandidates(subjects, key);
+	const chosen = pickDistractors(candidates, key, isInsisting ? { count, wanted } : { count });
+	if (chosen === undefined || chosen.distractors.length < count || chosen.isKeyLone) return undefined;
+	const { distractors, keyPosition } = chosen;
+	if (isInsisting && (keyPosition !== wanted || hasTickSlip(distractors, subjects))) return undefined;
+	const wrong = distractors.map(({ value, patterns }): Face => ({ content: mathematics(String(value)), patterns }));
+	return letter(wrong.toSpliced(keyPosition, 0, { content: mathematics(String(key)) }));
 }
 
 /** Whether a wrong number is off by one tick only, though nobody counts ticks here. */
-function hasTickSlip(options: readonly NumberOption[], subjects: readonly Subject[]): boolean {
+function hasTickSlip(wrong: readonly Candidate[], subjects: readonly Subject[]): boolean {
 	if (subjects.some(({ kind }) => kind === 'walk')) return false;
-	return options.some(
-		({ isKey, patterns }) => !isKey && patterns.every((id) => id === 'start-tick-counted' || id === 'zero-skipped'),
-	);
+	return wrong.some(({ patterns }) => patterns.every((id) => id === 'start-tick-counted' || id === 'zero-skipped'));
 }
 
 /** The key among wrong faces, at the place whose turn it is; the others are shuffled. */

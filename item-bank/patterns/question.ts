@@ -32,7 +32,9 @@ export function answersUnder(
 	rights: readonly (Answer | undefined)[] = subjects.map(findRightAnswer),
 ): readonly Answer[] {
 	const answers: Answer[] = [];
-	for (const [index, subject] of subjects.entries()) {
+	for (let index = 0; index < subjects.length; index += 1) {
+		const subject = subjects[index];
+		if (subject === undefined) continue;
 		const wrong = answerUnder(slips, subject);
 		const rightHere = rights[index];
 		if (wrong === undefined || rightHere === undefined || isSameAnswer(wrong, rightHere)) continue;

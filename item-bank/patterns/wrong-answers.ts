@@ -1,6 +1,6 @@
 import type { Item } from '../types.ts';
 import { patterns } from './index.ts';
-import { isSameAnswer, type PatternId } from './pattern.ts';
+import { isSameAnswer, type PatternId, subjectKindsOf } from './pattern.ts';
 import { answersUnder, type Question, questionOf } from './question.ts';
 import { type Answer, findRightAnswer, type Subject } from './subject.ts';
 
@@ -10,6 +10,9 @@ export interface WrongAnswer {
 	/** In the order of the registry. */
 	readonly patterns: readonly PatternId[];
 }
+
+/** Patterns with the subjects they can apply to: most questions need half of them. */
+const reaching = patterns.map((pattern) => ({ ...pattern, reach: subjectKindsOf(pattern) }));
 
 /**
  * Every wrong answer that a pattern leads to, from what an item asks or from a subject: numbers in increasing order, or
@@ -23,7 +26,9 @@ export function listWrongAnswers(asked: Subject | Item): readonly WrongAnswer[] 
 export function groupWrongAnswers(question: Question): readonly WrongAnswer[] {
 	const groups: { readonly answer: Answer; readonly patterns: PatternId[] }[] = [];
 	const rights = question.subjects.map(findRightAnswer);
-	for (const { id, slips } of patterns) {
+	const kinds = question.subjects.map(({ kind }) => kind);
+	for (const { id, slips, reach } of reaching) {
+		if (!kinds.some((kind) => reach.includes(kind))) continue;
 		for (const answer of answersUnder(slips, question, rights)) {
 			const known = groups.find((group) => isSameAnswer(group.answer, answer));
 			if (known) known.patterns.push(id);

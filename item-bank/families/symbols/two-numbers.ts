@@ -1,3 +1,4 @@
+import { operate } from '../../expression/evaluate.ts';
 import type { Operator } from '../../expression/tree.ts';
 import { twoNumbers } from '../../patterns/subject.ts';
 import type { Alignments, Item } from '../../types.ts';
@@ -26,25 +27,10 @@ export function askOperation(
 		given: 'symbols',
 		stem: [paragraph(`What is \`${expression}\`?`)],
 		expression,
-		key: work(operator, left, right),
+		key: operate(operator, left, right),
 		subjects: [twoNumbers(operator, left, right)],
 		points: 1,
 		dok: 1,
 		...facts,
 	});
-}
-
-function work(operator: Operator, left: number, right: number): number {
-	switch (operator) {
-		case 'add':
-			return left + right;
-		case 'subtract':
-			return left - right;
-		case 'multiply':
-			return left * right;
-		case 'divide':
-			return left / right;
-		default:
-			return operator satisfies never;
-	}
 }
