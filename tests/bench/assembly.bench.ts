@@ -36,7 +36,8 @@ async function benchDemo(): Promise<void> {
 	}[];
 	const blueprint = plans.find(({ id }) => id === 'srm-common-assessment-plan')?.blueprint;
 	if (!blueprint) throw new Error('expected the plan of the common assessment');
-	const pool = readDemo().items.flatMap(({ id, item }) =>
+	const { items, made } = readDemo();
+	const pool = [...items, ...made].flatMap(({ id, item }) =>
 		id === undefined ? [] : [{ id, version: 1, status: 'approved' as const, item }],
 	);
 	const times: number[] = [];
