@@ -6,6 +6,7 @@ import {
 	type Stratum,
 	summariseStrata,
 } from '../../../item-bank/analysis/mantel-haenszel.ts';
+import { readGroupDifference } from '../../../item-bank/analysis/readings/item-readings.ts';
 import type { ScoreTable } from '../../../item-bank/analysis/score-table.ts';
 import { requireOutside } from '../../helpers/reference.ts';
 import { hasReference, readCsv, readDataset, readReference, tableOf } from './reference-data.ts';
@@ -100,6 +101,20 @@ describe('differences between groups', () => {
 			{ referenceRight: 18, referenceWrong: 2, focalRight: 15, focalWrong: 5 },
 		];
 		expect(foundValue(summariseStrata(strata))?.oddsRatio).toBeCloseTo(31 / 11, 12);
+	});
+
+	test('are read out as a reason to look, with the side that does better, and never as unfairness', () => {
+		const stratum = { referenceRight: 140, referenceWrong: 60, focalRight: 90, focalWrong: 110 };
+		const swapped = { referenceRight: 90, referenceWrong: 110, focalRight: 140, focalWrong: 60 };
+		const [against, towards] = [stratum, swapped].map((one) => readGroupDifference(summariseStrata([one])));
+		// The share right differs by 140/200 − 90/200 = 25 %.
+		expect(against).toMatchObject({ tone: 'look' });
+		expect(against?.text).toContain('the reference group does clearly better here, by 25 %');
+		expect(towards?.text).toContain('the focal group does clearly better here, by 25 %');
+		const even = { referenceRight: 100, referenceWrong: 100, focalRight: 100, focalWrong: 100 };
+		expect(readGroupDifference(summariseStrata([even])).tone).toBe('plain');
+		expect(readGroupDifference(summariseStrata([])).tone).toBe('absent');
+		for (const reading of [against, towards]) expect(reading?.text).not.toMatch(/unfair|bias/);
 	});
 
 	test('are withheld from small groups, and refused where there is nothing to compare', () => {
