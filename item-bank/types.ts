@@ -150,6 +150,17 @@ export type SinglePartKey = OptionsKey | ValueKey | OrderKey | PairsKey | Rubric
  */
 export type PatternList = readonly PatternEntry[];
 /**
+ * What a section of a report shows at a glance, as plain data; the table of the section stands behind it.
+ */
+export type Plot =
+	| ScoresPlot
+	| ItemPersonPlot
+	| ItemScatterPlot
+	| OptionCurvesPlot
+	| PatternBarsPlot
+	| EvidenceBoardPlot
+	| CountBoardPlot;
+/**
  * What a student did with one item.
  */
 export type ItemResponse =
@@ -2135,6 +2146,172 @@ export interface PatternEntry {
 	readonly source: string;
 }
 /**
+ * How total scores spread, in points.
+ */
+export interface ScoresPlot {
+	readonly kind: 'scores';
+	readonly maximum: number;
+	readonly students: number;
+	readonly mean: number;
+	readonly bars: readonly ScoreBar[];
+	readonly cuts?: readonly ScoreCut[];
+}
+/**
+ * Students from one score up to another, both included; several scores share a bar where few students have one.
+ */
+export interface ScoreBar {
+	readonly from: number;
+	readonly to: number;
+	readonly count: number;
+}
+/**
+ * A score from which something begins, such as a band of the blueprint.
+ */
+export interface ScoreCut {
+	readonly label: string;
+	readonly from: number;
+}
+/**
+ * Items and students on one scale, in logits: hard items and high scores to the right.
+ */
+export interface ItemPersonPlot {
+	readonly kind: 'item-person';
+	readonly items: readonly PlottedDifficulty[];
+	/**
+	 * Students between two measures in logits.
+	 */
+	readonly students: readonly ScoreBar[];
+}
+/**
+ * An item at its difficulty with its standard error.
+ */
+export interface PlottedDifficulty {
+	/**
+	 * Place on the form.
+	 */
+	readonly label: string;
+	readonly at: number;
+	readonly error: number;
+}
+/**
+ * Items by the share of points earned and the correlation with the rest.
+ */
+export interface ItemScatterPlot {
+	readonly kind: 'item-scatter';
+	readonly items: readonly PlottedItem[];
+}
+/**
+ * An item of a form.
+ */
+export interface PlottedItem {
+	/**
+	 * Place on the form.
+	 */
+	readonly label: string;
+	readonly share: number;
+	readonly correlation: number;
+	/**
+	 * Whether its figures ask for a look.
+	 */
+	readonly look: boolean;
+}
+/**
+ * For items answered by marking an option: the share of each score group that marked each, lowest scores first.
+ */
+export interface OptionCurvesPlot {
+	readonly kind: 'option-curves';
+	readonly panels: readonly OptionPanel[];
+}
+/**
+ * One item.
+ */
+export interface OptionPanel {
+	/**
+	 * Place on the form.
+	 */
+	readonly label: string;
+	/**
+	 * Students of each score group, lowest scores first.
+	 */
+	readonly groups: readonly number[];
+	readonly lines: readonly OptionLine[];
+}
+/**
+ * One option, or what stands beside the options.
+ */
+export interface OptionLine {
+	readonly label: string;
+	readonly key: boolean;
+	readonly shares: readonly number[];
+}
+/**
+ * How many students' answers are consistent with a wrong idea.
+ */
+export interface PatternBarsPlot {
+	readonly kind: 'pattern-bars';
+	readonly students: number;
+	readonly bars: readonly PatternBar[];
+}
+/**
+ * One wrong idea; without counts where few students would be told apart.
+ */
+export interface PatternBar {
+	readonly label: string;
+	/**
+	 * Students whose answers repeat it.
+	 */
+	readonly repeated?: number;
+	/**
+	 * Students with a hint of it only.
+	 */
+	readonly hint?: number;
+	readonly low?: number;
+	readonly high?: number;
+}
+/**
+ * Points earned over points possible, a row a standard and a column a model type.
+ */
+export interface EvidenceBoardPlot {
+	readonly kind: 'evidence-board';
+	readonly columns: readonly string[];
+	readonly rows: readonly EvidenceRow[];
+}
+/**
+ * One standard, or all.
+ */
+export interface EvidenceRow {
+	readonly label: string;
+	/**
+	 * One a column; null where nothing was asked.
+	 */
+	readonly cells: readonly (EvidenceSpot | null)[];
+}
+/**
+ * One cell; without figures where it is hidden.
+ */
+export interface EvidenceSpot {
+	readonly share?: number;
+	readonly low?: number;
+	readonly high?: number;
+	readonly students?: number;
+	readonly items: number;
+}
+/**
+ * Counts of items, such as standards over the sittings of a year.
+ */
+export interface CountBoardPlot {
+	readonly kind: 'count-board';
+	readonly columns: readonly string[];
+	readonly rows: readonly CountRow[];
+}
+/**
+ * One standard.
+ */
+export interface CountRow {
+	readonly label: string;
+	readonly counts: readonly number[];
+}
+/**
  * A file of responses to be looked at.
  */
 export interface PreviewOrder {
@@ -2542,10 +2719,54 @@ export interface ReportSection {
 	readonly title: string;
 	readonly notes: readonly string[];
 	readonly table?: ReportTable;
+	readonly plot?: Plot;
+	readonly proposals?: readonly RegroupingProposal[];
 }
 export interface ReportTable {
 	readonly headings: readonly string[];
 	readonly rows: readonly (readonly (string | number | null)[])[];
+}
+/**
+ * Students who could work on the same thing next, by what their answers are consistent with. Only in the class teacher's own copy.
+ */
+export interface RegroupingProposal {
+	/**
+	 * Id of the error pattern.
+	 */
+	readonly pattern: string;
+	/**
+	 * Its name in words.
+	 */
+	readonly name: string;
+	/**
+	 * Names of the patterns that the answers do not tell apart from it.
+	 */
+	readonly notToldApart: readonly string[];
+	/**
+	 * Whether the answers of every student of the group single out this pattern. Where not, probes come first.
+	 */
+	readonly settled: boolean;
+	/**
+	 * Student codes.
+	 */
+	readonly students: readonly string[];
+	/**
+	 * Expressions to ask next that tell the patterns apart, when the bank has no items for it.
+	 */
+	readonly ask: readonly string[];
+	readonly next: readonly ProposedItem[];
+}
+/**
+ * An item of the bank to use next.
+ */
+export interface ProposedItem {
+	readonly id: string;
+	readonly version: number;
+	readonly name: string;
+	/**
+	 * probe: tells the patterns apart; like: asks for the same idea again.
+	 */
+	readonly why: 'probe' | 'like';
 }
 /**
  * Score a sitting anew by the keys of another version of its form.

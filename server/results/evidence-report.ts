@@ -3,7 +3,7 @@ import { collectCells, type FindPlace } from '../../item-bank/analysis/evidence/
 import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
 import type { AnswerPlace } from '../../item-bank/forms/answer-places.ts';
 import { leadAlignment } from '../../item-bank/forms/item-traits.ts';
-import type { Evidence, EvidenceEntry, ModelType, ReportSection } from '../../item-bank/types.ts';
+import type { Evidence, EvidenceEntry, EvidenceSpot, ModelType, ReportSection } from '../../item-bank/types.ts';
 import { intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
@@ -105,6 +105,14 @@ export function coverageSections(
 			[
 				`${students} students. A cell with fewer than 3 items rests on very little; the next table says how many each has.`,
 			],
+			{
+				kind: 'evidence-board',
+				columns: [...used, 'all models'],
+				rows: [...rows, undefined].map((standard) => ({
+					label: standard ?? 'All',
+					cells: [...used, undefined].map((model) => plotCell(cells, standard, model)),
+				})),
+			},
 		),
 		makeSection(
 			'The same with counts and intervals',
@@ -112,4 +120,21 @@ export function coverageSections(
 			details,
 		),
 	];
+}
+
+function plotCell(
+	cells: Evidence['cells'],
+	standard: string | undefined,
+	model: ModelType | undefined,
+): EvidenceSpot | null {
+	const cell = cells.find((each) => each.standard === standard && each.model === model);
+	if (cell === undefined) return null;
+	const { share, low, high, students, items } = cell;
+	return {
+		items,
+		...(share === undefined ? {} : { share }),
+		...(low === undefined ? {} : { low }),
+		...(high === undefined ? {} : { high }),
+		...(students === undefined ? {} : { students }),
+	};
 }

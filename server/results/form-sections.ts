@@ -7,6 +7,7 @@ import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { makeSection, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
+import { spreadSection } from './score-sections.ts';
 
 /** How the scores of a form spread and how far they can be trusted. Hidden in a shared copy of fewer than 10 students. */
 export function formSections({ table }: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
@@ -40,7 +41,7 @@ export function formSections({ table }: ResultTable, title: string, copy: Report
 		const takers = complete.students.length;
 		notes.push(...[readReliability(reliability, takers), readStandardError(reliability, takers)].map(tell));
 	}
-	return [makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes)];
+	return [makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes), spreadSection(scores.value, title, copy)];
 }
 
 /** A figure in words, with where its threshold comes from. */

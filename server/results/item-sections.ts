@@ -1,5 +1,5 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
-import { type OptionFlag, tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
+import { tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
 import { type Finding, found, foundValue } from '../../item-bank/analysis/finding.ts';
 import { listFrequentAnswers } from '../../item-bank/analysis/frequent-answers.ts';
 import { measureOmitRates } from '../../item-bank/analysis/omit-rates.ts';
@@ -18,11 +18,9 @@ import type { Explanation } from '../../item-bank/patterns/explain-answer.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { hideSmall } from './form-sections.ts';
-import { figureOf, intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
+import { listHidden, optionSections } from './option-sections.ts';
+import { figureOf, intervalText, leastShared, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
-
-/** In a shared copy an answer fewer students gave is not listed: it could be told whose it was. */
-const leastShared = 3;
 
 /** How each item, option and wrong answer worked. Hidden in a shared copy of fewer than 10 students. */
 export function itemSections(result: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
@@ -31,7 +29,7 @@ export function itemSections(result: ResultTable, title: string, copy: Report['c
 	return [
 		itemTable(result, title),
 		readingTable(result, title, copy),
-		optionTable(result, title, copy),
+		...optionSections(result, title, copy),
 		answerTable(result, title, copy),
 	];
 }
@@ -61,6 +59,13 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 			rates?.unrated.count ?? 0,
 		];
 	});
+	const spots = table.columns.flatMap((column, index) => {
+		const share = foundValue(measureDifficulty(column))?.share;
+		const correlation = correlations[index] && foundValue(correlations[index].corrected);
+		if (share === undefined || correlation === undefined) return [];
+		const look = share < 0.3 || share >= 0.9 || correlation < 0.2;
+		return [{ label: places[index]?.label ?? '', share, correlation, look }];
+	});
 	return makeSection(
 		`Items: ${title}`,
 		[
@@ -82,6 +87,7 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 			'p is the share of the points earned: higher is easier. r is the correlation with the rest of the form, D the difference between the upper and lower 27 %; a low or negative figure says look at key and wording first.',
 			`r and D from ${complete.students.length} students with points on every item${leftOut === 0 ? '' : `, ${leftOut} left out`}. Figures from fewer than 100 students swing widely (common practice, no source).`,
 		],
+		spots.length === 0 ? undefined : { kind: 'item-scatter', items: spots },
 	);
 }
 
@@ -121,55 +127,17 @@ function separationOf(finding: Finding<UpperLower>): Finding<number> {
 	return finding.kind === 'found' ? found(finding.value.discrimination) : finding;
 }
 
-function optionTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
-	const { table: complete } = keepComplete(table);
-	const rows = tabulateDistractors(complete).flatMap((finding, index): readonly (readonly ReportCell[])[] =>
-		finding.kind === 'refused'
-			? []
-			: finding.value.options.map(({ option, isKey, count, shareOfAll, upper, lower, correlation, flags }) => {
-					const isHidden = copy === 'shared' && listHidden(finding.value.options).has(option);
-					return [
-						places[index]?.label ?? '',
-						`${option.toUpperCase()}${isKey ? ' (key)' : ''}`,
-						isHidden ? 'hidden' : count,
-						isHidden ? null : percent(shareOfAll),
-						isHidden ? null : figureOf(upper),
-						isHidden ? null : figureOf(lower),
-						isHidden ? null : figureOf(correlation),
-						isHidden ? '' : flags.map((flag) => flagWords[flag]).join(', '),
-					];
-				}),
-	);
-	return makeSection(
-		`Options: ${title}`,
-		['Place', 'Option', 'Students', 'Share', 'Upper 27 %', 'Lower 27 %', 'r with rest', 'Look at'],
-		rows,
-		['A distractor works when at least 5 % mark it and those who do score lower on the rest.'],
-	);
-}
-
-/** What to look at, in words. */
-const flagWords: Readonly<Record<OptionFlag, string>> = {
-	'rarely-chosen': 'marked by few',
-	'draws-strong': 'goes with higher scores',
-	'key-draws-weak': 'key goes with lower scores',
-	'above-key-in-upper': 'more than the key in the upper group',
-};
-
-/** Options fewer students marked than may be told, and where that is one alone the next, which would give it away. */
-function listHidden(options: readonly { readonly option: string; readonly count: number }[]): ReadonlySet<string> {
-	const marked = options.filter(({ count }) => count > 0).sort((a, b) => a.count - b.count);
-	const small = marked.filter(({ count }) => count < leastShared).length;
-	const hidden = small === 1 ? marked.slice(0, 2) : marked.slice(0, small);
-	return new Set(hidden.map(({ option }) => option));
-}
-
 function answerTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
+	const options = tabulateDistractors(keepComplete(table).table);
 	const rows = table.columns.flatMap((column, index): readonly (readonly ReportCell[])[] => {
 		const place = places[index];
+		const distractors = options[index];
+		// What is hidden among the options is not told here either.
+		const hidden: ReadonlySet<string> =
+			copy === 'shared' && distractors?.kind === 'found' ? listHidden(distractors.value.options) : new Set();
 		const frequent = place && foundValue(listFrequentAnswers(column, place.item));
 		return (frequent ?? [])
-			.filter(({ count }) => copy === 'own' || count >= leastShared)
+			.filter(({ answer, count }) => copy === 'own' || (count >= leastShared && !hidden.has(answer)))
 			.map(({ answer, count, share, interval, explanation }) => [
 				place?.label ?? '',
 				place?.item.kind === 'choice' || place?.item.kind === 'inline-choice'

@@ -7,11 +7,8 @@ import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { PatternId } from '../../item-bank/patterns/pattern.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { hideSmall } from './form-sections.ts';
-import { intervalText, makeSection, percent, type ReportCell } from './report-text.ts';
+import { intervalText, leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
-
-/** In a shared copy a pattern in fewer students is counted as "1 to 2". */
-const leastShared = 3;
 
 /** What the wrong answers of every student of a table are consistent with. */
 export function diagnoseTable({ table, places }: ResultTable): readonly StudentDiagnosis[] {
@@ -26,9 +23,11 @@ export function patternSections(result: ResultTable, title: string, copy: Report
 	const heading = `Wrong ideas answers are consistent with: ${title}`;
 	const hidden = hideSmall(result.table.students.length, copy);
 	if (hidden !== undefined) return [{ title: heading, notes: [hidden] }];
-	const finding = diagnoseClass(diagnoseTable(result));
+	const diagnoses = diagnoseTable(result);
+	const finding = diagnoseClass(diagnoses);
 	if (finding.kind === 'refused') return [{ title: heading, notes: [finding.message] }];
-	const { shares, students } = finding.value;
+	const { shares } = finding.value;
+	const students = diagnoses.filter(({ answered }) => answered > 0).length;
 	const rows = shares.map(({ pattern, repeated, hint, share, interval }): readonly ReportCell[] => {
 		const isHidden = copy === 'shared' && repeated > 0 && repeated < leastShared;
 		return [
@@ -39,10 +38,22 @@ export function patternSections(result: ResultTable, title: string, copy: Report
 			copy === 'shared' && hint > 0 && hint < leastShared ? `1 to ${leastShared - 1}` : hint,
 		];
 	});
+	const bars = shares.map(({ pattern, repeated, hint, interval }) => {
+		const label = getPattern(pattern).name;
+		const isFew = (count: number): boolean => copy === 'shared' && count > 0 && count < leastShared;
+		if (isFew(repeated)) return { label };
+		return { label, repeated, ...(isFew(hint) ? {} : { hint }), low: interval.low, high: interval.high };
+	});
 	return [
-		makeSection(heading, ['Pattern', 'Students, repeated', 'Share', '95 % interval', 'Students, hint only'], rows, [
-			`${students} students. Repeated: three or more answers far likelier under the pattern than without it. One student can count under several patterns, among them those the items do not tell apart.`,
-		]),
+		makeSection(
+			heading,
+			['Pattern', 'Students, repeated', 'Share', '95 % interval', 'Students, hint only'],
+			rows,
+			[
+				`${students} students who answered anything. Repeated: three or more answers far likelier under the pattern than without it. One student can count under several patterns, among them those the items do not tell apart.`,
+			],
+			bars.length === 0 ? undefined : { kind: 'pattern-bars', students, bars },
+		),
 	];
 }
 

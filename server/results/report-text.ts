@@ -1,6 +1,6 @@
 import type { Finding } from '../../item-bank/analysis/finding.ts';
 import type { Interval } from '../../item-bank/analysis/intervals.ts';
-import type { Report, ReportSection } from '../../item-bank/types.ts';
+import type { Plot, Report, ReportSection } from '../../item-bank/types.ts';
 
 /** Cells of a row of a report. */
 export type ReportCell = string | number | null;
@@ -28,14 +28,23 @@ export function roundTo(value: number, digits: number): number {
 	return Math.round(value * grain) / grain + 0;
 }
 
-/** A section with a table. */
+/** In a shared copy fewer students than this are not counted out: it could be told who they are. */
+export const leastShared = 3;
+
+/** A section with a table, and a plot of it where there is one. */
 export function makeSection(
 	title: string,
 	headings: readonly string[],
 	rows: readonly (readonly ReportCell[])[],
 	notes: readonly string[] = [],
+	plot?: Plot,
 ): ReportSection {
-	return { title, notes, table: { headings, rows: rows.map((row) => [...row]) } };
+	return {
+		title,
+		notes,
+		...(plot === undefined ? {} : { plot }),
+		table: { headings, rows: rows.map((row) => [...row]) },
+	};
 }
 
 /** Sentences that stand on reports: DESIGN.md, "Cautions the product must show". */

@@ -1,9 +1,11 @@
 import { describeFigure } from '../../../item-bank/figures/describe-figure.ts';
 import { drawFigure } from '../../../item-bank/figures/draw-figure.ts';
-import { ink } from '../../../item-bank/figures/marks.ts';
+import { type FigureDrawing, ink } from '../../../item-bank/figures/marks.ts';
 import { invariant } from '../../../item-bank/invariant.ts';
 import type { MarkupElement } from '../../../item-bank/markup/tree.ts';
-import type { Figure } from '../../../item-bank/types.ts';
+import { describePlot } from '../../../item-bank/plots/describe-plot.ts';
+import { drawPlot } from '../../../item-bank/plots/draw-plot.ts';
+import type { Figure, Plot } from '../../../item-bank/types.ts';
 import { type Box, wrapFigure } from './box.ts';
 import { textWidth } from './fonts.ts';
 import { black, type Mark, type Paint } from './marks.ts';
@@ -19,15 +21,23 @@ export function figureSize(figure: Figure): { readonly width: number; readonly h
 
 /** A figure as drawing calls in black, `scale` times as large as drawn, with its description. */
 export function layFigure(figure: Figure, scale: number): Box {
-	const { width, height, root } = drawFigure(figure);
-	const factor = pointsPerPx * scale;
-	const box: Box = {
+	return wrapFigure(layDrawing(drawFigure(figure), pointsPerPx * scale), describeFigure(figure));
+}
+
+/** A plot as drawing calls in black, at true scale or as much smaller as the room asks, points, with its description. */
+export function layPlot(plot: Plot, room: { readonly width: number; readonly height: number }): Box {
+	const drawing = drawPlot(plot);
+	const factor = Math.min(pointsPerPx, room.width / drawing.width, room.height / drawing.height);
+	return wrapFigure(layDrawing(drawing, factor), describePlot(plot));
+}
+
+function layDrawing({ width, height, root }: FigureDrawing, factor: number): Box {
+	return {
 		width: width * factor,
 		height: height * factor,
 		// The first mark is the ground, which paper has already.
 		place: (x, y) => root.children.slice(1).map((child) => drawElement(child, { x, y, factor })),
 	};
-	return wrapFigure(box, describeFigure(figure));
 }
 
 interface Transform {
@@ -63,10 +73,11 @@ function drawElement(node: MarkupElement | string, at: Transform): Mark {
 		case 'text': {
 			const text = String(children[0] ?? '');
 			const size = number('font-size') * at.factor;
-			const width = textWidth(text, 'serif', size);
+			const font = attributes['font-family']?.includes('Sans') ? 'sans' : 'serif';
+			const width = textWidth(text, font, size);
 			const anchor = attributes['text-anchor'];
 			const shift = anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0;
-			return { kind: 'text', x: x('x') - shift, y: y('y'), text, font: 'serif', size };
+			return { kind: 'text', x: x('x') - shift, y: y('y'), text, font, size };
 		}
 		default:
 			throw new Error(`expected a figure of rect, line, circle, polygon and text, found ${name}`);
