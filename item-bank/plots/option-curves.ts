@@ -1,18 +1,19 @@
-import { drawSheet, type FigureDrawing, lineMark } from '../figures/marks.ts';
-import type { MarkupElement } from '../markup/tree.ts';
+import { drawSheet, type FigureDrawing, lineMark, paper, roundPx } from '../figures/marks.ts';
+import { element, type MarkupElement } from '../markup/tree.ts';
 import type { OptionCurvesPlot } from '../types.ts';
 import { disc, plotText, plotWidth, rule, smallSize, spread, writeShare } from './marks.ts';
+import { sansWidth } from './text-width.ts';
 
 type Panel = OptionCurvesPlot['panels'][number];
 
 const perRow = 4;
 const panelWidth = plotWidth / perRow;
-const room = { left: 30, right: 40, top: 26, bottom: 34, height: 104 };
+const room = { left: 30, right: 16, top: 32, bottom: 34, height: 104 };
 const panelHeight = room.top + room.height + room.bottom;
 /** Dashes of the lines beside the key, one after the other. */
 const dashes = ['6 4', '2 3', '9 3 2 3', '1 5', '12 4'];
 
-/** A small plot an item: lines of options over score groups, the key thick with discs, every line named at its end. */
+/** A small plot an item: lines of options over score groups, the key thick with discs, every line named where it is highest. */
 export function drawOptionCurves({ panels }: OptionCurvesPlot): FigureDrawing {
 	const rows = Math.ceil(panels.length / perRow);
 	const marks = panels.flatMap((panel, index) =>
@@ -32,10 +33,8 @@ function drawPanel({ label, groups, lines }: Panel, x: number, y: number): reado
 	const [left, right] = [x + room.left, x + panelWidth - room.right];
 	const base = y + room.top + room.height;
 	const across = (group: number): number =>
-		left + 6 + (groups.length < 2 ? 0 : (group / (groups.length - 1)) * (right - left - 12));
+		left + 14 + (groups.length < 2 ? 0 : (group / (groups.length - 1)) * (right - left - 28));
 	const up = (share: number): number => base - share * room.height;
-	const ends = lines.map(({ shares }) => up(shares.at(-1) ?? 0) + 4);
-	const named = spread(ends, 12, y + room.top + 2, base + 6);
 	let dash = -1;
 	return [
 		plotText({ text: `place ${label}`, x: left, y: y + 14, anchor: 'start' }),
@@ -43,7 +42,7 @@ function drawPanel({ label, groups, lines }: Panel, x: number, y: number): reado
 			lineMark(left, up(share), right, up(share), 1, { stroke: rule }),
 			plotText({ text: String(share * 100), x: left - 5, y: up(share) + 4, anchor: 'end', size: smallSize }),
 		]),
-		...lines.flatMap((line, index) => {
+		...lines.flatMap((line) => {
 			if (!line.key) dash += 1;
 			const style = line.key ? {} : { dash: dashes[dash % dashes.length] ?? '6 4' };
 			const strokes = line.shares
@@ -59,18 +58,47 @@ function drawPanel({ label, groups, lines }: Panel, x: number, y: number): reado
 					),
 				);
 			const discs = line.key ? line.shares.map((share, group) => disc(across(group), up(share), 3)) : [];
-			const name = plotText({
-				text: line.label,
-				x: right + 3,
-				y: named[index] ?? 0,
-				anchor: 'start',
-				size: smallSize,
-			});
-			return [...strokes, ...discs, name];
+			return [...strokes, ...discs];
 		}),
+		...nameLines(lines, across, up, y + room.top + 2),
 		...groups.map((_unused, group) => lineMark(across(group), base, across(group), base + 4, 1.25)),
 		lineMark(left, base, right, base, 1.5),
 	];
+}
+
+/** Every line named where it is highest, on a patch of paper; names at the same group are moved apart. */
+function nameLines(
+	lines: Panel['lines'],
+	across: (group: number) => number,
+	up: (share: number) => number,
+	top: number,
+): readonly MarkupElement[] {
+	const named = lines.map(({ label, shares }) => {
+		const group = shares.indexOf(Math.max(...shares));
+		return { text: label, group, y: up(shares[group] ?? 0) - 6 };
+	});
+	return [...new Set(named.map(({ group }) => group))].flatMap((group) => {
+		const here = named.filter((one) => one.group === group);
+		const places = spread(
+			here.map(({ y }) => y),
+			12,
+			top - 6,
+			up(0) - 3,
+		);
+		return here.flatMap(({ text }, index) => {
+			const [x, y, width] = [across(group), places[index] ?? 0, sansWidth(text, smallSize)];
+			return [
+				element('rect', {
+					x: roundPx(x - width / 2 - 1),
+					y: roundPx(y - 9),
+					width: roundPx(width + 2),
+					height: 10,
+					fill: paper,
+				}),
+				plotText({ text, x, y, anchor: 'middle', size: smallSize }),
+			];
+		});
+	});
 }
 
 /** What the option curves show, in words. */

@@ -73,7 +73,7 @@ function optionRows({
 	});
 }
 
-/** Lines of the options shown; everything else, hidden options among it, is one line "other". */
+/** Lines of the options shown; everything else is one line: "none" where it is no option, "rest" with hidden options in it. */
 function panelOf(
 	{ sizes, lines }: ResponseGroupPlot,
 	label: string,
@@ -90,7 +90,8 @@ function panelOf(
 	return {
 		label,
 		groups: sizes.map((size) => roundTo(size, 1)),
-		lines: rest.length === 0 ? shown : [...shown, { label: 'other', key: false, shares: other }],
+		lines:
+			rest.length === 0 ? shown : [...shown, { label: hidden.size > 0 ? 'rest' : 'none', key: false, shares: other }],
 	};
 }
 

@@ -57,7 +57,7 @@ export const plotOf: Readonly<Record<Plot['kind'], fc.Arbitrary<Plot>>> = {
 			panels: panels.map((lines, index) => ({
 				label: String(index + 1),
 				groups: [20, 20, 20.5, 19.5],
-				lines: lines.map((shares, line) => ({ label: 'ABCDE'[line] ?? 'other', key: line === 1, shares })),
+				lines: lines.map((shares, line) => ({ label: 'ABCDE'[line] ?? 'none', key: line === 1, shares })),
 			})),
 		})),
 	'pattern-bars': fc
