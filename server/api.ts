@@ -70,8 +70,8 @@ export interface VersionQuery {
 	readonly version?: number;
 }
 
-/** Which sittings a report is on, for whom, and whose standards are its rows. */
-export interface ReportQuery {
+/** Which sittings evidence is from, for whom, and whose standards are its rows. */
+export interface EvidenceQuery {
 	/** All when left out. */
 	readonly sitting?: readonly string[];
 	/** Shared when left out: groups under 10 students are hidden. */
@@ -80,6 +80,20 @@ export interface ReportQuery {
 	readonly framework?: string;
 	/** 2012 when left out. */
 	readonly edition?: string;
+}
+
+/** What a report is asked for beside the sittings it is on. */
+export interface ReportQuery extends EvidenceQuery {
+	/** Points at which a decision is made. */
+	readonly cut?: readonly number[];
+	/** A blueprint whose score bands are cuts too. */
+	readonly blueprint?: string;
+	/** DOK of standards, such as 6.3(D)=2. */
+	readonly depth?: readonly string[];
+	/** Class groups whose answers are compared item by item. */
+	readonly focal?: readonly string[];
+	/** Class groups they are compared with; all others when left out. */
+	readonly reference?: readonly string[];
 }
 
 /** Which package an answer map belongs to: a QTI package when "as" is left out. */
@@ -164,7 +178,7 @@ export interface Api {
 	readonly 'POST /api/students/{code}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
 	readonly 'POST /api/responses/read': { readonly body: ReadingOrder; readonly answer: ReadingReport };
 	readonly 'POST /api/responses/preview': { readonly body: PreviewOrder; readonly answer: ReadingPreview };
-	readonly 'GET /api/evidence': { readonly query: ReportQuery; readonly answer: Evidence };
+	readonly 'GET /api/evidence': { readonly query: EvidenceQuery; readonly answer: Evidence };
 	readonly 'GET /api/reports/{kind}': { readonly query: ReportQuery; readonly answer: Report };
 	/** text/csv. */
 	readonly 'GET /api/reports/{kind}/csv': { readonly query: ReportQuery; readonly answer: string };

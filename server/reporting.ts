@@ -1,12 +1,13 @@
 import { findFramework } from '../item-bank/standards/code.ts';
-import type { Evidence, Report, ReportSection } from '../item-bank/types.ts';
-import { classSections } from './results/class-sections.ts';
-import { coverageSections, type Lens, reportEvidence } from './results/evidence-report.ts';
-import { formSections } from './results/form-sections.ts';
-import { itemSections } from './results/item-sections.ts';
-import { groupSections, patternSections } from './results/pattern-sections.ts';
+import type { Evidence, Report } from '../item-bank/types.ts';
+import type { DokLevels } from './results/alignment-sections.ts';
+import { composeReport, coveredItems } from './results/compose-report.ts';
+import type { ComparedGroups } from './results/difference-section.ts';
+import { type Lens, reportEvidence } from './results/evidence-report.ts';
 import { listCautions } from './results/report-text.ts';
 import { buildResultTable, groupByForm, type ResultSet } from './results/result-set.ts';
+import type { ScoreCuts } from './results/score-sections.ts';
+import type { SatForm } from './results/year-section.ts';
 import type { Store } from './store/open-store.ts';
 
 /** What a report is made of. */
@@ -16,6 +17,14 @@ export interface ReportOrder {
 	readonly sittings: readonly string[];
 	readonly copy: Report['copy'];
 	readonly lens: Lens;
+	/** Points at which decisions are made. */
+	readonly cuts?: readonly number[] | undefined;
+	/** Id of the blueprint whose score bands are cuts too. */
+	readonly blueprint?: string | undefined;
+	/** Depth that the department gives its standards. */
+	readonly levels?: DokLevels | undefined;
+	/** Groups to compare item by item. */
+	readonly compared?: ComparedGroups | undefined;
 }
 
 /** A report that cannot be made. */
@@ -24,57 +33,31 @@ export class ReportRefusedError extends Error {
 }
 
 /** Reads sittings and makes a report. Throws NotFoundError, {@link ReportRefusedError}. */
-export async function makeReport(store: Store, { kind, sittings, copy, lens }: ReportOrder): Promise<Report> {
+export async function makeReport(store: Store, order: ReportOrder): Promise<Report> {
+	const { kind, sittings, copy, lens } = order;
 	const sets = await readSets(store, sittings);
 	checkLens(lens);
 	const titles = new Map((await store.forms.list()).map(({ id, title }) => [id, title]));
-	const isSimulated = sets.some(({ entry }) => entry.sitting.simulated === true);
-	const forms = groupByForm(sets);
-	const shared = forms.map((group) => ({
-		result: buildResultTable(group),
-		title: `${titles.get(group[0]?.entry.sitting.form ?? '') ?? ''}, ${describeSittings(group)}`,
-	}));
-	const coverage = (): readonly ReportSection[] =>
-		coverageSections(
-			reportEvidence(
-				sets.map((set) => buildResultTable([set])),
-				lens,
-				copy,
-			),
-			lens,
-		);
-	const perForm = (
-		make: (result: (typeof shared)[number]['result'], title: string, copy: Report['copy']) => readonly ReportSection[],
-	) => shared.flatMap(({ result, title }) => make(result, title, copy));
-	const perSitting = (make: (set: ResultSet, title: string) => readonly ReportSection[]) =>
-		sets.flatMap((set) =>
-			make(set, `${set.entry.sitting.group}, ${set.entry.sitting.date}: ${titles.get(set.entry.sitting.form) ?? ''}`),
-		);
-	const sections: Readonly<Record<Report['kind'], () => readonly ReportSection[]>> = {
-		coverage,
-		items: () => perForm(itemSections),
-		form: () => perForm(formSections),
-		patterns: () => perForm(patternSections),
-		groups: () => perSitting((set, title) => groupSections(buildResultTable([set]), title, copy)),
-		class: () =>
-			perSitting((set, title) => {
-				const result = buildResultTable([set]);
-				return [
-					...classSections(set, result, title, copy),
-					...patternSections(result, title, copy),
-					...(copy === 'own' ? groupSections(result, title, copy) : []),
-				];
-			}),
-		pack: () => [...coverage(), ...perForm(formSections), ...perForm(patternSections), ...perForm(itemSections)],
-	};
+	const filled = keepFilled(sets);
+	const isSimulated = filled.some(({ entry }) => entry.sitting.simulated === true);
+	const sections = composeReport(kind, {
+		sets: filled,
+		sat: sets.map((set) => describeSat(set, titles)),
+		titles,
+		copy,
+		lens,
+		cuts: await readCuts(store, order),
+		levels: order.levels ?? new Map(),
+		compared: order.compared,
+	});
 	return {
 		kind,
 		title: reportTitles[kind],
 		copy,
 		simulated: isSimulated,
-		sittings: sets.map(({ entry }) => entry.id),
-		cautions: listCautions(copy, isSimulated, forms.length > 1),
-		sections: sections[kind](),
+		sittings: filled.map(({ entry }) => entry.id),
+		cautions: listCautions(copy, isSimulated, groupByForm(filled).length > 1),
+		sections,
 	};
 }
 
@@ -83,7 +66,7 @@ export async function readEvidence(
 	store: Store,
 	{ sittings, copy, lens }: Omit<ReportOrder, 'kind'>,
 ): Promise<Evidence> {
-	const sets = await readSets(store, sittings);
+	const sets = keepFilled(await readSets(store, sittings));
 	checkLens(lens);
 	const isSimulated = sets.some(({ entry }) => entry.sitting.simulated === true);
 	const { cells, students } = reportEvidence(
@@ -109,6 +92,7 @@ const reportTitles: Readonly<Record<Report['kind'], string>> = {
 	form: 'Scores and reliability',
 	patterns: 'Wrong ideas that answers are consistent with',
 	groups: 'Who could work on the same thing',
+	compare: 'Two forms side by side',
 	pack: 'Meeting pack',
 };
 
@@ -121,13 +105,31 @@ async function readSets(store: Store, ids: readonly string[]): Promise<readonly 
 	const wanted = ids.length > 0 ? [...new Set(ids)] : (await store.sittings.list()).map(({ id }) => id);
 	const sets: ResultSet[] = [];
 	for (const id of wanted) sets.push(await store.responses.scores(id));
+	return sets;
+}
+
+function keepFilled(sets: readonly ResultSet[]): readonly ResultSet[] {
 	const filled = sets.filter(({ answers }) => answers.length > 0);
 	if (filled.length === 0) throw new ReportRefusedError('expected sittings with responses, found none');
 	return filled;
 }
 
-function describeSittings(sets: readonly ResultSet[]): string {
-	const dates = [...new Set(sets.map(({ entry }) => entry.sitting.date))].sort();
-	const when = dates.length > 1 ? `${dates[0]} to ${dates.at(-1)}` : dates[0];
-	return `${sets.length} ${sets.length === 1 ? 'sitting' : 'sittings'}, ${when}`;
+/** Cuts of the order, lowest first: bands of the blueprint but the lowest, and plain numbers of points. Throws NotFoundError, ReportRefusedError. */
+async function readCuts(store: Store, { cuts = [], blueprint }: ReportOrder): Promise<ScoreCuts> {
+	const plain = cuts.map((from) => ({ label: `cut at ${from}`, from }));
+	if (blueprint === undefined) return plain;
+	const bands = (await store.blueprints.get(blueprint)).blueprint.scoreBands?.bands ?? [];
+	if (bands.length === 0) throw new ReportRefusedError(`expected a blueprint with score bands, found "${blueprint}"`);
+	const named = bands.slice(1).map(({ name, from }) => ({ label: name, from }));
+	return [...named, ...plain].sort((a, b) => a.from - b.from);
+}
+
+function describeSat(set: ResultSet, titles: ReadonlyMap<string, string>): SatForm {
+	const { form, date } = set.entry.sitting;
+	return {
+		form: `${form} ${set.entry.scoredAs}`,
+		title: titles.get(form) ?? form,
+		date,
+		items: coveredItems(set),
+	};
 }

@@ -1,6 +1,6 @@
 import { createReadStream } from 'node:fs';
 import type { ReadingReport, RejectedRow, ResponseMapping } from '../../item-bank/types.ts';
-import { previewResponses, readResponses } from '../response-reading.ts';
+import { previewResponses, type ResponseReading, readResponses } from '../response-reading.ts';
 import type { ByteSource } from '../results/byte-encoding.ts';
 import { readCodes } from '../results/code-list.ts';
 import { writeCsv } from '../results/csv-output.ts';
@@ -78,7 +78,8 @@ async function read(call: Call, words: readonly string[]): Promise<Outcome> {
 	const mode = oneOf(call, 'mode', ['paper', 'platform', 'hand'] as const, 'paper');
 	if (typeof rejectedFile === 'string') checkFree([rejectedFile], false);
 	const store = await call.openStore(true);
-	const report = await readResponses(store, openFile(file), {
+	const rejected: RejectedRow[] = [];
+	const reading: ResponseReading = {
 		form,
 		date,
 		mode,
@@ -89,10 +90,13 @@ async function read(call: Call, words: readonly string[]): Promise<Outcome> {
 		...(typeof group === 'string' ? { group } : {}),
 		...(codes === undefined ? {} : { codes: readCodes(codes) }),
 		...(answerMap === undefined ? {} : { answerMap }),
+	};
+	const report = await readResponses(store, openFile(file), reading, (row) => rejected.push(row)).finally(() => {
+		// Also where the file as a whole is refused: that is when the list is wanted most.
+		if (typeof rejectedFile !== 'string' || rejected.length === 0) return;
+		const byLine = [...rejected].sort((a, b) => a.line - b.line);
+		writeFiles([{ file: rejectedFile, content: writeRejected(byLine) }], false);
 	});
-	if (typeof rejectedFile === 'string' && report.rejected.length > 0) {
-		writeFiles([{ file: rejectedFile, content: writeRejected(report.rejected) }], false);
-	}
 	return { value: report, lines: describe(report), hasFaults: report.rejected.length > 0 };
 }
 

@@ -4,9 +4,8 @@ import { totalsOf } from '../../item-bank/analysis/select-students.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
-import { hideSmall } from './form-sections.ts';
 import { diagnoseTable } from './pattern-sections.ts';
-import { intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
+import { hideSmall, intervalText, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultSet, ResultTable } from './result-set.ts';
 
 /** One class on one day: who sat it, item by item, and in the teacher's own copy student by student. */

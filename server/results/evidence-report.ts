@@ -25,6 +25,15 @@ export function reportEvidence(
 	lens: Lens,
 	copy: Evidence['copy'],
 ): Pick<Evidence, 'cells' | 'students'> {
+	const score = tables.map(({ table }) => table);
+	const find = findStandards(tables, lens);
+	const board = gatherBoard(score, find, {}, copy === 'own' ? 0 : leastStudents);
+	const everywhere: FindPlace = () => ({ standard: '', model: 'symbols' });
+	return { students: collectCells(score, everywhere).codes.length, cells: board.map(describePlace) };
+}
+
+/** Finds the standard and model type of the items of some tables. */
+export function findStandards(tables: readonly ResultTable[], lens: Lens): FindPlace {
 	const standards = new Map(
 		tables.flatMap(({ table, places }) =>
 			table.columns.map(({ item }, index): readonly [string, { standard: string; model: ModelType } | undefined] => [
@@ -33,11 +42,7 @@ export function reportEvidence(
 			]),
 		),
 	);
-	const score = tables.map(({ table }) => table);
-	const find: FindPlace = ({ id, version }) => standards.get(`${id} ${version}`);
-	const board = gatherBoard(score, find, {}, copy === 'own' ? 0 : leastStudents);
-	const everywhere: FindPlace = () => ({ standard: '', model: 'symbols' });
-	return { students: collectCells(score, everywhere).codes.length, cells: board.map(describePlace) };
+	return ({ id, version }) => standards.get(`${id} ${version}`);
 }
 
 function placeOf(

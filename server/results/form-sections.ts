@@ -1,16 +1,23 @@
-import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
-import type { Reading } from '../../item-bank/analysis/readings/reading.ts';
 import { readReliability, readScores, readStandardError } from '../../item-bank/analysis/readings/test-readings.ts';
 import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { describeScores } from '../../item-bank/analysis/score-distribution.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
+import { measureSplitHalf } from '../../item-bank/analysis/split-half.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
-import { makeSection, type ReportCell, roundTo } from './report-text.ts';
+import { decisionSections } from './decision-section.ts';
+import { figureOf, hideSmall, makeSection, type ReportCell, roundTo, tell } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
-import { spreadSection } from './score-sections.ts';
+import { scaleSections } from './scale-sections.ts';
+import { type ScoreCuts, spreadSection } from './score-sections.ts';
 
 /** How the scores of a form spread and how far they can be trusted. Hidden in a shared copy of fewer than 10 students. */
-export function formSections({ table }: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
+export function formSections(
+	result: ResultTable,
+	title: string,
+	copy: Report['copy'],
+	cuts: ScoreCuts,
+): readonly ReportSection[] {
+	const { table } = result;
 	const hidden = hideSmall(table.students.length, copy);
 	if (hidden !== undefined) return [{ title: `Scores: ${title}`, notes: [hidden] }];
 	const { table: complete, leftOut } = keepComplete(table);
@@ -38,20 +45,17 @@ export function formSections({ table }: ResultTable, title: string, copy: Report
 			['95 % interval of it', `${roundTo(interval.low, 2)} to ${roundTo(interval.high, 2)}`],
 			['Standard error of measurement, points', roundTo(standardError, 2)],
 		);
+		const halves = measureSplitHalf(complete);
+		if (halves.kind === 'found') {
+			rows.push(['Two halves (odd and even places), lengthened', figureOf(halves.value.spearmanBrown)]);
+		}
 		const takers = complete.students.length;
 		notes.push(...[readReliability(reliability, takers), readStandardError(reliability, takers)].map(tell));
 	}
-	return [makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes), spreadSection(scores.value, title, copy)];
-}
-
-/** A figure in words, with where its threshold comes from. */
-function tell({ text, basis }: Reading): string {
-	return `${text} (${basis})`;
-}
-
-/** Why figures on so few students are not shown in a copy; undefined where they are. */
-export function hideSmall(students: number, copy: Report['copy']): string | undefined {
-	if (students === 0) return 'No student has responses.';
-	if (copy === 'own' || students >= leastStudents) return undefined;
-	return `Hidden: fewer than ${leastStudents} students.`;
+	return [
+		makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes),
+		spreadSection(scores.value, title, copy, cuts),
+		...decisionSections(result, title, copy, cuts),
+		...scaleSections(result, title, copy),
+	];
 }

@@ -11,15 +11,24 @@ import {
 	readDistractors,
 	readOmits,
 } from '../../item-bank/analysis/readings/item-readings.ts';
+import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { measureUpperLower, type UpperLower } from '../../item-bank/analysis/upper-lower.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { Explanation } from '../../item-bank/patterns/explain-answer.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
-import { hideSmall } from './form-sections.ts';
 import { listHidden, optionSections } from './option-sections.ts';
-import { figureOf, intervalText, leastShared, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
+import {
+	figureOf,
+	hideSmall,
+	intervalText,
+	leastShared,
+	makeSection,
+	percent,
+	type ReportCell,
+	roundTo,
+} from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
 /** How each item, option and wrong answer worked. Hidden in a shared copy of fewer than 10 students. */
@@ -38,6 +47,7 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 	const { table: complete, leftOut } = keepComplete(table);
 	const correlations = measureCorrelations(complete);
 	const upperLower = measureUpperLower(complete);
+	const without = foundValue(measureReliability(complete))?.withoutItem ?? [];
 	const rows = table.columns.map((column, index): readonly ReportCell[] => {
 		const place = places[index];
 		const difficulty = measureDifficulty(column);
@@ -53,6 +63,7 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 			value?.responses ?? 0,
 			figureOf(correlations[index]?.corrected ?? { kind: 'refused', reason: 'not-applicable', message: '' }),
 			discrimination?.kind === 'found' ? roundTo(discrimination.value.discrimination, 2) : null,
+			without[index] === undefined ? null : figureOf(without[index]),
 			rates?.omitted.count ?? 0,
 			rates?.notReached.count ?? 0,
 			rates?.invalid.count ?? 0,
@@ -77,6 +88,7 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 			'Responses',
 			'r with rest',
 			'D',
+			'Reliability without',
 			'Omitted',
 			'Not reached',
 			'Invalid',

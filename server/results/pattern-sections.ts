@@ -6,8 +6,7 @@ import { numberNode, operationNode } from '../../item-bank/expression/tree.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { PatternId } from '../../item-bank/patterns/pattern.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
-import { hideSmall } from './form-sections.ts';
-import { intervalText, leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
+import { hideSmall, intervalText, leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
 /** What the wrong answers of every student of a table are consistent with. */

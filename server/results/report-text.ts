@@ -1,5 +1,7 @@
+import { leastStudents } from '../../item-bank/analysis/evidence/suppression.ts';
 import type { Finding } from '../../item-bank/analysis/finding.ts';
 import type { Interval } from '../../item-bank/analysis/intervals.ts';
+import type { Reading } from '../../item-bank/analysis/readings/reading.ts';
 import type { Plot, Report, ReportSection } from '../../item-bank/types.ts';
 
 /** Cells of a row of a report. */
@@ -7,13 +9,16 @@ export type ReportCell = string | number | null;
 
 /** A share in whole percent. */
 export function percent(share: number): string {
-	return `${Math.round(share * 100)} %`;
+	return `${String(Math.round(share * 100) + 0).replace('-', '−')} %`;
 }
 
 /** An interval in whole percent, or why there is none. */
 export function intervalText(interval: Finding<Interval> | Interval): string {
 	if ('kind' in interval) return interval.kind === 'found' ? intervalText(interval.value) : 'none';
-	return `${Math.round(interval.low * 100)} to ${Math.round(interval.high * 100)} %`;
+	const [low, high] = [interval.low, interval.high].map((bound) =>
+		String(Math.round(bound * 100) + 0).replace('-', '−'),
+	);
+	return `${low} to ${high} %`;
 }
 
 /** A figure to two places; null where it was refused. */
@@ -62,4 +67,16 @@ export function listCautions(copy: Report['copy'], isSimulated: boolean, isAcros
 			: 'Groups under 10 students are hidden, and whatever would give them away. Comparing this report with another on nearly the same students can still tell; do not share both.',
 		'Items and keys are confidential while they are live.',
 	];
+}
+
+/** A figure in words, with where its threshold comes from. */
+export function tell({ text, basis }: Reading): string {
+	return `${text} (${basis})`;
+}
+
+/** Why figures on so few students are not shown in a copy; undefined where they are. */
+export function hideSmall(students: number, copy: Report['copy']): string | undefined {
+	if (students === 0) return 'No student has responses.';
+	if (copy === 'own' || students >= leastStudents) return undefined;
+	return `Hidden: fewer than ${leastStudents} students.`;
 }

@@ -4,6 +4,7 @@ import {
 	type ScoreRow,
 	type ScoreTable,
 } from '../../item-bank/analysis/score-table.ts';
+import { selectStudents } from '../../item-bank/analysis/select-students.ts';
 import { answerTextOf, tableItemOf } from '../../item-bank/analysis/table-item.ts';
 import type { AnswerPlace } from '../../item-bank/forms/answer-places.ts';
 import { invariant } from '../../item-bank/invariant.ts';
@@ -51,21 +52,38 @@ export function buildResultTable(sets: readonly ResultSet[]): ResultTable {
 	return { table, places };
 }
 
+/** How a student is named in the table of some sittings: by code, and by sitting too where there are several. */
+export function studentName(sets: readonly ResultSet[], { entry }: ResultSet, code: string): string {
+	return sets.length > 1 ? `${entry.id} ${code}` : code;
+}
+
+/**
+ * The table of some sittings with students named by their code alone, so that those who sat two forms can be found on both. A
+ * student who sat the same form twice counts by the last sitting in the list.
+ */
+export function tableByCode(sets: readonly ResultSet[]): ScoreTable {
+	const { table } = buildResultTable(sets);
+	const codeOf = new Map(
+		sets.flatMap((set) => set.answers.map(({ code }) => [studentName(sets, set, code), code] as const)),
+	);
+	const last = new Map(table.students.map((name, place) => [codeOf.get(name) ?? name, place]));
+	return { ...selectStudents(table, [...last.values()]), students: [...last.keys()] };
+}
+
 function* listRows(
 	sets: readonly ResultSet[],
 	places: readonly AnswerPlace[],
 	ids: readonly string[],
 	byPlace: ReadonlyMap<string, number>,
 ): Generator<ScoreRow> {
-	for (const { entry, answers } of sets) {
-		const prefix = sets.length > 1 ? `${entry.id} ` : '';
-		for (const { code, position, part, response, state, points } of answers) {
+	for (const set of sets) {
+		for (const { code, position, part, response, state, points } of set.answers) {
 			const index = byPlace.get(`${position} ${part}`);
 			const place = places[index ?? -1];
 			if (index === undefined || place === undefined) continue;
 			const answer = response === null ? undefined : answerTextOf(JSON.parse(response) as PartResponse, place.profile);
 			yield {
-				student: `${prefix}${code}`,
+				student: studentName(sets, set, code),
 				item: ids[index] ?? '',
 				points,
 				state: stateOf(state),

@@ -1,6 +1,6 @@
 import type { DecisionConsistency } from '../decision-consistency.ts';
 import { type Finding, found } from '../finding.ts';
-import type { ScoreComparison } from '../form-comparison.ts';
+import type { AnchorComparison, ScoreComparison } from '../form-comparison.ts';
 import type { ItemPersonMap } from '../rasch/item-person-map.ts';
 import type { Reliability } from '../reliability.ts';
 import type { ScoreDistribution } from '../score-distribution.ts';
@@ -126,4 +126,26 @@ export function readComparison(comparison: Finding<ScoreComparison>): Reading {
 		? `${size}, more than chance explains. The forms are built to the same plan, not equated: do not compare single scores across them.`
 		: `${size}, which chance alone may explain. The forms are built to the same plan, not equated.`;
 	return soften({ tone: isClear ? 'look' : 'plain', text, basis }, fewest);
+}
+
+/** Reads what items on both forms say about a difference, without claiming that the forms are equated. */
+export function readAnchors(comparison: Finding<AnchorComparison>): Reading {
+	const basis = 'items in common tell groups from forms, roughly: common practice, no source';
+	if (comparison.kind === 'refused') return { tone: 'absent', text: `No figure: ${comparison.message}.`, basis };
+	const { items, anchors, gap } = comparison.value;
+	const fewest = Math.min(anchors.first.students, anchors.second.students);
+	if (fewest < 10) return withhold(fewest);
+	const count = items.length === 1 ? 'the one item' : `the ${items.length} items`;
+	const isClear = anchors.interval.low > 0 || anchors.interval.high < 0;
+	const who = isClear
+		? `On ${count} of both forms the second group earned ${percentText(Math.abs(anchors.difference))} of the points ${anchors.difference > 0 ? 'more' : 'less'}: the groups differ.`
+		: `On ${count} of both forms no clear difference between the groups shows.`;
+	const what =
+		gap.kind === 'refused'
+			? ''
+			: ` On the rest the gap is ${percentText(Math.abs(gap.value))} of the points ${gap.value < 0 ? 'lower' : 'higher'} than that, which may lie in the items.`;
+	return soften(
+		{ tone: isClear ? 'look' : 'plain', text: `${who}${what} Nothing here equates the forms.`, basis },
+		fewest,
+	);
 }

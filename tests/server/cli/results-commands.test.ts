@@ -29,6 +29,19 @@ async function openLine() {
 	return { ...line, read };
 }
 
+test('rejected rows are written down also when no row can be taken', async () => {
+	const { folder, write, read } = await openLine();
+	const file = write('strangers.csv', wideFile(['Ada', ...rightRow], ['Ben', ...rightRow]));
+	const rejected = join(folder, 'rejected.csv');
+	const refused = await read(file, '--rejected', rejected);
+	expect(refused.status).not.toBe(0);
+	const lines = readFileSync(rejected, 'utf8').split('\r\n');
+	expect(lines.slice(1, 3).map((line) => line.split(',').slice(0, 2))).toEqual([
+		['2', 'student-unknown'],
+		['3', 'student-unknown'],
+	]);
+});
+
 test('a file goes from preview over a dry run into a sitting, an analysis and a report', async () => {
 	const { folder, write, run, read } = await openLine();
 	const file = write('class.csv', wideFile(['6A-01', ...rightRow], ['6A-02', ...rightRow], ['Ada', ...rightRow]));

@@ -1,4 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { describePlot } from '../../../item-bank/plots/describe-plot.ts';
+import { drawPlot } from '../../../item-bank/plots/draw-plot.ts';
+import type { Report, ReportSection } from '../../../item-bank/types.ts';
 import { fillDemo } from '../../../server/demo.ts';
 import { countPages } from '../../helpers/pdf-pages.ts';
 import { readText } from '../../helpers/sat-bank.ts';
@@ -26,7 +29,7 @@ describe('reports on the demo department', () => {
 	const small = async (): Promise<string> =>
 		(await demo.store.sittings.list()).find(({ sitting }) => sitting.group === 'small-group')?.id ?? '';
 
-	test.each(['coverage', 'class', 'items', 'form', 'patterns', 'groups', 'pack'])(
+	test.each(['coverage', 'class', 'items', 'form', 'patterns', 'groups', 'compare', 'pack'])(
 		'%s says that it is simulated and what to be careful about',
 		async (kind) => {
 			const answer = await demo.send('GET', `/api/reports/${kind}?sitting=srm-sitting-6a&sitting=srm-sitting-6b`);
@@ -80,10 +83,104 @@ describe('reports on the demo department', () => {
 	});
 
 	test('a shared copy never names a student code', async () => {
-		for (const kind of ['coverage', 'class', 'items', 'form', 'patterns', 'groups', 'pack']) {
+		for (const kind of ['coverage', 'class', 'items', 'form', 'patterns', 'groups', 'compare', 'pack']) {
 			const { text } = await demo.send('GET', `/api/reports/${kind}`);
 			expect(text, kind).not.toMatch(/\b(6A|6B|7A|7B|7C|8A|SM)-\d\d\b/);
 		}
+	});
+
+	const sectionsOf = async (url: string): Promise<readonly ReportSection[]> =>
+		((await demo.send('GET', url)).json as Report).sections;
+	const find = (sections: readonly ReportSection[], start: string) =>
+		sections.find(({ title }) => title.startsWith(start));
+
+	test('every plot has its table behind it and can be drawn and told', async () => {
+		const sections = await sectionsOf('/api/reports/pack');
+		const plots = sections.flatMap(({ plot }) => plot ?? []);
+		const kinds = [
+			'count-board',
+			'evidence-board',
+			'item-person',
+			'item-scatter',
+			'option-curves',
+			'pattern-bars',
+			'scores',
+		];
+		expect([...new Set(plots.map(({ kind }) => kind))].sort()).toEqual(kinds);
+		for (const { plot, table, title } of sections) if (plot) expect(table?.rows.length, title).toBeGreaterThan(0);
+		for (const plot of plots) expect(drawPlot(plot).height * describePlot(plot).length).toBeGreaterThan(0);
+	});
+
+	test('plots of a shared copy count out no fewer than three students', async () => {
+		for (const { plot } of await sectionsOf('/api/reports/pack')) {
+			if (plot?.kind === 'scores') for (const { count } of plot.bars) expect(count === 0 || count >= 3).toBe(true);
+			if (plot?.kind === 'item-person')
+				for (const { count } of plot.students) expect(count === 0 || count >= 3).toBe(true);
+			if (plot?.kind !== 'pattern-bars') continue;
+			for (const { repeated = 0, hint = 0 } of plot.bars) {
+				expect([repeated, hint].every((count) => count === 0 || count >= 3)).toBe(true);
+			}
+		}
+	});
+
+	test('decisions are judged at the cuts asked for, and an unreachable cut says so', async () => {
+		const sections = await sectionsOf('/api/reports/form?sitting=srm-sitting-6a&cut=12&cut=99');
+		const rows = find(sections, 'Decisions at a cut')?.table?.rows ?? [];
+		expect(rows.map((row) => row[1])).toEqual([12, 99]);
+		expect(rows[0]?.[2]).toMatch(/^\d+ % \(\d+ of 22\)$/);
+		expect(rows[0]?.[6]).toMatch(/^A hint only, from 22 students: on another form like this/);
+		expect(rows[1]?.[6]).toMatch(/expected a cut above 0 and up to 23 points, found 99/);
+		expect(find(await sectionsOf('/api/reports/form?sitting=srm-sitting-6a'), 'Decisions')).toBeUndefined();
+	});
+
+	test('score bands of a blueprint are cuts, and a blueprint without them is refused', async () => {
+		const { blueprint } = await demo.store.blueprints.get('srm-unit-check-plan');
+		const bands = [
+			{ name: 'Not yet', from: 0 },
+			{ name: 'Secure', from: 8 },
+		];
+		await demo.store.blueprints.create({
+			id: 'with-bands',
+			blueprint: { ...blueprint, scoreBands: { bands, setBy: 'the department', why: 'to try', on: '2026-09-01' } },
+		});
+		const sections = await sectionsOf('/api/reports/form?sitting=srm-sitting-6a&blueprint=with-bands');
+		expect(find(sections, 'Decisions at a cut')?.table?.rows.map((row) => row.slice(0, 2))).toEqual([['Secure', 8]]);
+		expect(find(sections, 'How scores spread')?.plot).toMatchObject({ cuts: [{ label: 'Secure', from: 8 }] });
+		const { scoreBands: _bands, ...plain } = blueprint;
+		await demo.store.blueprints.create({ id: 'without-bands', blueprint: plain });
+		const refused = await demo.send('GET', '/api/reports/form?blueprint=without-bands');
+		expect([refused.status, refused.json.code]).toEqual([422, 'report-refused']);
+	});
+
+	test('coverage tells alignment after Webb, depth only where levels are given, and the year with what was never asked', async () => {
+		const plain = await sectionsOf('/api/reports/coverage');
+		const year = find(plain, 'Which standards were asked when');
+		expect(year?.plot?.kind).toBe('count-board');
+		expect(year?.notes.join()).toMatch(/Never asked in these sittings: .*7\.3\(A\)/);
+		const asked = find(plain, 'Alignment of items and standards');
+		const row = asked?.table?.rows.find(([standard]) => standard === '6.3');
+		expect(row?.slice(1, 4)).toEqual(['15 (met)', null, '2 of 3 (met)']);
+		const depth = ['6.3(C)=1', '6.3(D)=4'].map((each) => `depth=${encodeURIComponent(each)}`).join('&');
+		const deep = find(await sectionsOf(`/api/reports/coverage?${depth}`), 'Alignment of items and standards');
+		expect(deep?.table?.rows.find(([standard]) => standard === '6.3')?.[2]).toMatch(
+			/^0(\.\d+)? \((met|weak|not met)\)$/,
+		);
+	});
+
+	test('groups too small to compare get no figures, in any copy', async () => {
+		const sections = await sectionsOf('/api/reports/items?copy=own&focal=srm-class-6a');
+		const difference = find(sections, 'Differences between groups');
+		expect(difference?.table).toBeUndefined();
+		expect(difference?.notes.join()).toMatch(
+			/expected 200 students or more in each group and 500 in both, found \d+ and \d+/,
+		);
+	});
+
+	test('forms side by side never claim to be equated', async () => {
+		const [scores, anchors] = await sectionsOf('/api/reports/compare');
+		expect(scores?.notes.join()).toMatch(/not equated/);
+		expect(scores?.table?.rows.find(([figure]) => figure === 'Students')).toEqual(['Students', 70, 76]);
+		expect(anchors?.notes.join()).toMatch(/expected items with the same version on both forms, found none/);
 	});
 
 	test('the meeting pack is a tagged PDF of several pages', async () => {

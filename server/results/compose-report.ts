@@ -1,0 +1,157 @@
+import type { CoveredItem } from '../../item-bank/analysis/coverage/coverage.ts';
+import { invariant } from '../../item-bank/invariant.ts';
+import { printItemName } from '../../item-bank/items/item-name.ts';
+import { findFramework } from '../../item-bank/standards/code.ts';
+import type { Report, ReportSection } from '../../item-bank/types.ts';
+import { alignmentSection, type DokLevels } from './alignment-sections.ts';
+import { changeSections } from './change-section.ts';
+import { classSections } from './class-sections.ts';
+import { type ComparedForm, comparisonSections } from './comparison-sections.ts';
+import { type ComparedGroups, differenceSection } from './difference-section.ts';
+import { coverageSections, type Lens, reportEvidence } from './evidence-report.ts';
+import { formSections } from './form-sections.ts';
+import { itemSections } from './item-sections.ts';
+import { groupSections, patternSections } from './pattern-sections.ts';
+import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
+import type { ScoreCuts } from './score-sections.ts';
+import { type SatForm, yearSection } from './year-section.ts';
+
+/** What a report is written from. */
+export interface ReportMaterial {
+	/** Sittings with responses. */
+	readonly sets: readonly ResultSet[];
+	/** Every sitting that was asked for, with responses or without. */
+	readonly sat: readonly SatForm[];
+	/** Titles of forms by id. */
+	readonly titles: ReadonlyMap<string, string>;
+	readonly copy: Report['copy'];
+	readonly lens: Lens;
+	readonly cuts: ScoreCuts;
+	readonly levels: DokLevels;
+	readonly compared: ComparedGroups | undefined;
+}
+
+/** A form with everything that sittings of it showed. */
+interface SatGroup {
+	readonly sets: readonly ResultSet[];
+	readonly result: ResultTable;
+	readonly title: string;
+	readonly items: readonly CoveredItem[];
+}
+
+/** The sections of a report. */
+export function composeReport(kind: Report['kind'], material: ReportMaterial): readonly ReportSection[] {
+	const { sets, copy, lens, cuts, compared } = material;
+	const forms = groupByForm(sets).map((group): SatGroup => gatherGroup(group, material));
+	const parts = {
+		coverage: () =>
+			coverageSections(
+				reportEvidence(
+					sets.map((set) => buildResultTable([set])),
+					lens,
+					copy,
+				),
+				lens,
+			),
+		asked: () => askedSections(forms, material),
+		form: () => forms.flatMap(({ result, title }) => formSections(result, title, copy, cuts)),
+		patterns: () => forms.flatMap(({ result, title }) => patternSections(result, title, copy)),
+		items: () => forms.flatMap(({ result, title }) => itemSections(result, title, copy)),
+		differences: () =>
+			compared === undefined
+				? []
+				: forms.map((form) => differenceSection(form.sets, form.result, form.title, compared)),
+		compare: () =>
+			comparisonSections(
+				forms.map((form) => toCompared(form, material)),
+				copy,
+			),
+	};
+	switch (kind) {
+		case 'coverage':
+			return [...parts.coverage(), ...changeSections(sets, lens, copy), ...parts.asked()];
+		case 'items':
+			return [...parts.items(), ...parts.differences()];
+		case 'form':
+			return parts.form();
+		case 'patterns':
+			return parts.patterns();
+		case 'compare':
+			return forms.length < 2
+				? [{ title: 'Two forms side by side', notes: ['Expected sittings of two forms or more, found one form.'] }]
+				: parts.compare();
+		case 'groups':
+			return sets.flatMap((set) => groupSections(buildResultTable([set]), titleOf(set, material), copy));
+		case 'class':
+			return sets.flatMap((set) => composeClass(set, material));
+		case 'pack':
+			return [
+				...parts.coverage(),
+				...changeSections(sets, lens, copy),
+				...parts.patterns(),
+				...parts.form(),
+				...parts.compare(),
+				...parts.items(),
+				...parts.differences(),
+				...parts.asked(),
+			];
+		default:
+			return kind satisfies never;
+	}
+}
+
+function gatherGroup(sets: readonly ResultSet[], { titles }: ReportMaterial): SatGroup {
+	const [first] = sets;
+	invariant(first, 'a form without sittings');
+	const dates = [...new Set(sets.map(({ entry }) => entry.sitting.date))].sort();
+	const when = dates.length > 1 ? `${dates[0]} to ${dates.at(-1)}` : dates[0];
+	const count = `${sets.length} ${sets.length === 1 ? 'sitting' : 'sittings'}`;
+	return {
+		sets,
+		result: buildResultTable(sets),
+		title: `${titles.get(first.entry.sitting.form) ?? ''}, ${count}, ${when}`,
+		items: coveredItems(first),
+	};
+}
+
+/** Whole items of a form as it was sat, sets of parts as one. */
+export function coveredItems({ places }: Pick<ResultSet, 'places'>): readonly CoveredItem[] {
+	const items = new Map<number, CoveredItem>();
+	for (const { position, record, points } of places) {
+		const known = items.get(position);
+		items.set(position, { id: record.id, item: record.item, points: (known?.points ?? 0) + points });
+	}
+	return [...items.values()];
+}
+
+function askedSections(forms: readonly SatGroup[], { lens, levels, sat }: ReportMaterial): readonly ReportSection[] {
+	const framework = findFramework(lens.framework, lens.edition);
+	if (framework === undefined) return [];
+	return [
+		yearSection(sat, framework),
+		...forms.map(({ items, title }) => alignmentSection(items, title, framework, levels)),
+	];
+}
+
+function composeClass(set: ResultSet, material: ReportMaterial): readonly ReportSection[] {
+	const result = buildResultTable([set]);
+	const title = titleOf(set, material);
+	const { copy } = material;
+	return [
+		...classSections(set, result, title, copy),
+		...patternSections(result, title, copy),
+		...(copy === 'own' ? groupSections(result, title, copy) : []),
+	];
+}
+
+function titleOf({ entry }: ResultSet, { titles }: ReportMaterial): string {
+	return `${entry.sitting.group}, ${entry.sitting.date}: ${titles.get(entry.sitting.form) ?? ''}`;
+}
+
+function toCompared({ sets, result, title }: SatGroup, { titles }: ReportMaterial): ComparedForm {
+	const names = new Map(
+		result.places.map(({ record }, index) => [result.table.columns[index]?.item.id ?? '', record.item.name]),
+	);
+	const form = titles.get(sets[0]?.entry.sitting.form ?? '') ?? title;
+	return { title: form, heading: title, table: tableByCode(sets), nameOf: (id) => printItemName(names.get(id) ?? id) };
+}

@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { listHidden } from '../../../server/results/option-sections.ts';
+import { poolCounts } from '../../../server/results/pool-counts.ts';
+
+describe('bars of few students', () => {
+	const counts = fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 40 });
+
+	test('are joined until each stands for nobody or enough, over the same range and the same students', () => {
+		fc.assert(
+			fc.property(counts, fc.integer({ min: 1, max: 5 }), (list, least) => {
+				const total = list.reduce((sum, each) => sum + each, 0);
+				fc.pre(total >= least);
+				const pooled = poolCounts(
+					list.map((count, score) => ({ from: score, to: score, count })),
+					least,
+				);
+				expect(pooled.every(({ count }) => count === 0 || count >= least)).toBe(true);
+				expect(pooled.reduce((sum, { count }) => sum + count, 0)).toBe(total);
+				expect([pooled[0]?.from, pooled.at(-1)?.to]).toEqual([0, list.length - 1]);
+				for (const [index, bar] of pooled.entries())
+					if (index > 0) expect(bar.from).toBe((pooled[index - 1]?.to ?? 0) + 1);
+			}),
+		);
+	});
+
+	test('stay as they are where each has enough', () => {
+		const bars = [4, 0, 3, 7].map((count, score) => ({ from: score, to: score, count }));
+		expect(poolCounts(bars, 3)).toEqual(bars);
+	});
+});
+
+describe('options that few students marked', () => {
+	const optionsOf = (counts: readonly number[]) =>
+		counts.map((count, index) => ({ option: 'abcde'[index] ?? '', isKey: index === 0, count }));
+
+	test('cannot be computed back from the total of what is hidden', () => {
+		fc.assert(
+			fc.property(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 3, maxLength: 5 }), (counts) => {
+				const options = optionsOf(counts);
+				const hidden = options.filter(({ option }) => listHidden(options).has(option));
+				for (const { count, option } of options)
+					if (count > 0 && count < 3) expect(listHidden(options)).toContain(option);
+				if (hidden.length === 0 || options.every(({ count }) => count < 3)) return;
+				// Every way the hidden ones can add up, each 1 or more: more than one way says nothing for sure.
+				const total = hidden.reduce((sum, { count }) => sum + count, 0);
+				const ways = (places: number, left: number): number =>
+					places === 1
+						? 1
+						: Array.from({ length: Math.max(0, left - places + 1) }, (_unused, index) =>
+								ways(places - 1, left - index - 1),
+							).reduce((sum, each) => sum + each, 0);
+				expect(ways(hidden.length, total)).toBeGreaterThan(1);
+			}),
+		);
+	});
+
+	test('take a wrong option along before the key', () => {
+		expect([...listHidden(optionsOf([4, 1, 9, 20]))]).toEqual(['b', 'c']);
+	});
+});
