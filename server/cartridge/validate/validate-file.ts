@@ -1,7 +1,8 @@
 import { type NamespaceMap, XmlDocument, XmlElement, XmlLibError, XmlXPath } from 'libxml2-wasm';
 import type { DocumentProblem } from '../../qti/export-errors.ts';
+import { anyFaultOf } from '../../qti/validate/any-fault.ts';
 import type { Rule } from '../../qti/validate/rule.ts';
-import { anyFaultOf, faultsOf } from '../../qti/validate/rules.ts';
+import { faultsOf } from '../../qti/validate/rules.ts';
 import { type CartridgeSchema, getProfileValidator, safeParsing } from '../../qti/validate/schema-set.ts';
 import { checkSchema, describeElement, problemOf } from '../../qti/validate/validate-document.ts';
 import { instanceNamespace } from '../../qti/versions.ts';
