@@ -47,7 +47,7 @@ export function validateFile<T>(
 	}
 	let parsed: XmlDocument;
 	try {
-		parsed = XmlDocument.fromString(xml, { option: safeParsing });
+		parsed = XmlDocument.fromBuffer(Buffer.from(xml), { option: safeParsing });
 	} catch (error) {
 		if (!(error instanceof XmlLibError)) throw error;
 		return { problems: error.details.map((detail) => problemOf('qti-not-well-formed', path, detail)), read: undefined };
