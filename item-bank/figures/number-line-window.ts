@@ -40,14 +40,21 @@ function fits(window: NumberLineWindow, values: readonly number[]): boolean {
 }
 
 function pickWindow(figure: NumberLineFigure, values: readonly number[]): NumberLineWindow {
-	if (figure.tickEvery !== undefined) return growWindow(figure, windowWith(figure, values, figure.tickEvery));
-	const all = steps.map((step) => windowWith(figure, values, step));
+	const reach = reachOf(values);
+	if (figure.tickEvery !== undefined) return growWindow(figure, windowWith(figure, reach, figure.tickEvery));
+	const all = steps.map((step) => windowWith(figure, reach, step));
 	const narrow = all.filter((window) => intervalsOf(window) <= mostIntervals && isWhole(window));
 	const exact = narrow.filter((window) => fits(window, values));
 	const [first] = exact;
 	const roomy = exact.findLast((window) => intervalsOf(window) >= fewestIntervals);
 	const chosen = first?.tickEvery === 1 ? first : (roomy ?? first ?? narrow[0] ?? all[0]);
-	return growWindow(figure, chosen ?? windowWith(figure, values, 1));
+	return growWindow(figure, chosen ?? windowWith(figure, reach, 1));
+}
+
+/** The smallest and the largest value, as far as a line can show them. */
+function reachOf(values: readonly number[]): readonly [smallest: number, largest: number] {
+	const within = (value: number) => Math.max(-farthest, Math.min(farthest, value));
+	return [within(Math.min(...values)), within(Math.max(...values))];
 }
 
 function intervalsOf(window: NumberLineWindow): number {
@@ -60,13 +67,16 @@ function isWhole(window: NumberLineWindow): boolean {
 }
 
 /** The values and one tick beyond them on either side, where the figure does not say. */
-function windowWith(figure: NumberLineFigure, values: readonly number[], tickEvery: number): NumberLineWindow {
+function windowWith(
+	figure: NumberLineFigure,
+	[smallest, largest]: readonly [number, number],
+	tickEvery: number,
+): NumberLineWindow {
 	const anchor = figure.from ?? figure.to ?? 0;
 	const down = (value: number) => anchor + Math.floor((value - anchor) / tickEvery) * tickEvery;
 	const up = (value: number) => anchor + Math.ceil((value - anchor) / tickEvery) * tickEvery;
-	const within = values.map((value) => Math.max(-farthest, Math.min(farthest, value)));
-	const lowest = down(Math.min(...within));
-	const highest = up(Math.max(...within));
+	const lowest = down(smallest);
+	const highest = up(largest);
 	const from = figure.from ?? (canReach(lowest - tickEvery) ? lowest - tickEvery : lowest);
 	const to = figure.to ?? (canReach(highest + tickEvery) ? highest + tickEvery : highest);
 	return { from, to, tickEvery };

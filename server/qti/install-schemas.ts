@@ -63,18 +63,21 @@ const patience = 60_000;
 /**
  * Fetches every listed schema with all it imports, checks size and hash where they are known, and installs them with an
  * OASIS catalog.xml that maps each address to its copy. A folder is put in place only when it is complete: broken
- * downloads leave nothing behind. Throws {@link SchemasError}.
+ * downloads leave nothing behind. What is fetched is tried before it is put in place. Throws {@link SchemasError} and what
+ * the trial throws.
  */
 export async function installSchemas(
 	list: SchemaList,
 	folder: string,
 	say: (line: string) => void = () => {},
+	tryFolder: (folder: string) => Promise<void> = async () => {},
 ): Promise<readonly InstalledSchema[]> {
 	mkdirSync(folder, { recursive: true });
 	const incoming = mkdtempSync(join(folder, '.incoming-'));
 	try {
 		const installed: InstalledSchema[] = [];
 		for (const listed of list.files) installed.push(...(await fetchListed(listed, list.hosts, incoming, say)));
+		await tryFolder(incoming);
 		for (const { folder: name } of list.files) {
 			const target = join(folder, name);
 			if (existsSync(target)) renameSync(target, join(incoming, `old-${name}`));

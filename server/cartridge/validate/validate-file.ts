@@ -1,7 +1,8 @@
 import { type NamespaceMap, XmlDocument, XmlElement, XmlLibError, XmlXPath } from 'libxml2-wasm';
 import type { DocumentProblem } from '../../qti/export-errors.ts';
+import { anyFaultOf } from '../../qti/validate/any-fault.ts';
 import type { Rule } from '../../qti/validate/rule.ts';
-import { anyFaultOf, faultsOf } from '../../qti/validate/rules.ts';
+import { faultsOf } from '../../qti/validate/rules.ts';
 import { type CartridgeSchema, getProfileValidator, safeParsing } from '../../qti/validate/schema-set.ts';
 import { checkSchema, describeElement, problemOf } from '../../qti/validate/validate-document.ts';
 import { instanceNamespace } from '../../qti/versions.ts';
@@ -46,7 +47,7 @@ export function validateFile<T>(
 	}
 	let parsed: XmlDocument;
 	try {
-		parsed = XmlDocument.fromString(xml, { option: safeParsing });
+		parsed = XmlDocument.fromBuffer(Buffer.from(xml), { option: safeParsing });
 	} catch (error) {
 		if (!(error instanceof XmlLibError)) throw error;
 		return { problems: error.details.map((detail) => problemOf('qti-not-well-formed', path, detail)), read: undefined };

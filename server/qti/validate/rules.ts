@@ -90,13 +90,6 @@ export function faultsOf({ at, fault }: Rule): string {
 	return `${at}[${fault}]`;
 }
 
-/** One XPath that finds nothing exactly when no rule is broken: each kind of element is looked at once. */
-export function anyFaultOf(rules: readonly Rule[]): string {
-	const faults = new Map<string, string[]>();
-	for (const { at, fault } of rules) faults.set(at, [...(faults.get(at) ?? []), `(${fault})`]);
-	return [...faults].map(([at, conditions]) => `${at}[${conditions.join(' or ')}]`).join(' | ');
-}
-
 // From memory of the QTI 2.1 model: no 2.1 schema was at hand. The profile admits none of these names anyway.
 const newerNames: Rule = {
 	code: 'qti-newer-name',

@@ -10,10 +10,11 @@ import {
 import type { DocumentProblem } from '../export-errors.ts';
 import { getVersionFacts, instanceNamespace, type QtiVersion, qtiVersions } from '../versions.ts';
 import { renamePath } from '../vocabulary.ts';
+import { anyFaultOf } from './any-fault.ts';
 import { checkOwnProcessing } from './own-processing.ts';
 import type { PublishedSchema } from './published.ts';
 import type { Rule } from './rule.ts';
-import { anyFaultOf, faultsOf, manifestRulesOf, rulesOf } from './rules.ts';
+import { faultsOf, manifestRulesOf, rulesOf } from './rules.ts';
 import { getProfileValidator, getPublishedValidator, type ProfileSchema, safeParsing } from './schema-set.ts';
 
 /** A document to check against the export profile. */

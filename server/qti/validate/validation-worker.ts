@@ -4,12 +4,14 @@ import type { PoolReply, PoolRequest } from '../../worker-pool.ts';
 import { type Frame, type WrittenFrame, writeFrame } from '../package/frame.ts';
 import { type ItemBatch, type WrittenBatch, writeItemBatch } from '../package/item-batch.ts';
 import type { PublishedSchema } from './published.ts';
+import { getPublishedValidator } from './schema-set.ts';
 import { type CheckedDocument, type DocumentFinding, validateDocument } from './validate-document.ts';
 
 /** What a validation worker can be asked. */
 export type Job =
 	| { readonly kind: 'items'; readonly batch: ItemBatch }
 	| { readonly kind: 'frame'; readonly frame: Frame }
+	| { readonly kind: 'schema'; readonly published: PublishedSchema }
 	| {
 			readonly kind: 'documents';
 			readonly documents: readonly CheckedDocument[];
@@ -21,6 +23,8 @@ export interface Answers {
 	readonly items: WrittenBatch;
 	readonly frame: WrittenFrame;
 	readonly documents: readonly DocumentFinding[];
+	/** Nothing: the schema compiled. */
+	readonly schema: null;
 }
 
 const port = parentPort;
@@ -40,6 +44,9 @@ function answerJob(job: Job): Answers[keyof Answers] {
 			return writeItemBatch(job.batch);
 		case 'frame':
 			return writeFrame(job.frame);
+		case 'schema':
+			getPublishedValidator(job.published);
+			return null;
 		case 'documents':
 			return job.documents.map((document) => validateDocument(document, job.published));
 	}
@@ -47,5 +54,5 @@ function answerJob(job: Job): Answers[keyof Answers] {
 
 /** Compressed files are handed over, not copied. */
 function buffersOf(answer: Answers[keyof Answers]): ArrayBuffer[] {
-	return 'segment' in answer ? [answer.segment.bytes.buffer] : [];
+	return answer && 'segment' in answer ? [answer.segment.bytes.buffer] : [];
 }

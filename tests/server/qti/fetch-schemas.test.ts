@@ -15,18 +15,26 @@ requireOutside('the reference folder', referenceFolder !== undefined);
 const main =
 	'<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema"><xs:import schemaLocation="parts/a.xsd" namespace="urn:a"/></xs:schema>';
 const part =
-	'<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema"><!-- <xs:include schemaLocation="no.xsd"/> --></xs:schema>';
+	'<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema" targetNamespace="urn:a"><!-- <xs:include schemaLocation="no.xsd"/> --></xs:schema>';
+
+const senseless =
+	'<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema" targetNamespace="urn:main"><xs:element name="a" type="missing"/></xs:schema>';
 
 let server: Server;
 let origin: string;
 let folder: string;
 let isBroken = false;
+let isSenseless = false;
 
 beforeEach(async () => {
 	isBroken = false;
+	isSenseless = false;
 	folder = mkdtempSync(join(tmpdir(), 'zeropair-schemas-'));
 	server = createServer((request, response) => {
-		const known: Record<string, string> = { '/imsqti_v2p2.xsd': main, '/parts/a.xsd': part };
+		const known: Record<string, string> = {
+			'/imsqti_v2p2.xsd': isSenseless ? senseless : main,
+			'/parts/a.xsd': part,
+		};
 		const text = known[request.url ?? ''];
 		if (text === undefined) {
 			response.writeHead(404).end();
@@ -63,6 +71,7 @@ test('a schema is fetched with what it imports, checked, and found by the valida
 	expect(exit).toBe(0);
 	expect(said).toContain(`${main.length} bytes`);
 	expect(said).toContain('qti-2.2/imsqti_v2p2.xsd, verified');
+	expect(said).toMatch(/qti-2\.2: compiled in \d+\.\d s, about \d+\.\d MB of memory/);
 	expect(readFileSync(join(folder, 'qti-2.2/imsqti_v2p2.xsd'), 'utf8')).toBe(main);
 	const found = findPublishedSchema(folder, 'qti-2.2');
 	expect(found?.imports[`${origin}/parts/a.xsd`]).toBe(join(folder, 'qti-2.2/imports/127.0.0.1/parts/a.xsd'));
@@ -104,6 +113,13 @@ describe('nothing is kept, and what was there before stays, when', () => {
 		const { exit, said } = await fetchInto(listOf({ ...change, ...address }));
 		expect(exit).toBe(1);
 		expect(said).toContain(`${code}: expected`);
+	});
+
+	test('the schema does not compile', async () => {
+		isSenseless = true;
+		const { exit, said } = await fetchInto(listOf({ bytes: null, sha256: null }));
+		expect(exit).toBe(1);
+		expect(said).toMatch(/schemas-broken: expected a schema that compiles, found .*imsqti_v2p2\.xsd: .*import/);
 	});
 
 	test('the download is broken off', async () => {
