@@ -2743,6 +2743,10 @@ export interface RegroupingProposal {
 	 */
 	readonly notToldApart: readonly string[];
 	/**
+	 * hint: two answers or more, too few to name a pattern; repeated: three or more, far likelier under the pattern.
+	 */
+	readonly strength: 'repeated' | 'hint';
+	/**
 	 * Whether the answers of every student of the group single out this pattern. Where not, probes come first.
 	 */
 	readonly settled: boolean;

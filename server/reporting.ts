@@ -1,3 +1,4 @@
+import type { ItemRecord } from '../item-bank/items/record.ts';
 import { findFramework } from '../item-bank/standards/code.ts';
 import type { Evidence, Report } from '../item-bank/types.ts';
 import type { DokLevels } from './results/alignment-sections.ts';
@@ -49,6 +50,7 @@ export async function makeReport(store: Store, order: ReportOrder): Promise<Repo
 		cuts: await readCuts(store, order),
 		levels: order.levels ?? new Map(),
 		compared: order.compared,
+		bank: copy === 'own' && (kind === 'class' || kind === 'groups') ? await readUngiven(store) : [],
 	});
 	return {
 		kind,
@@ -106,6 +108,18 @@ async function readSets(store: Store, ids: readonly string[]): Promise<readonly 
 	const sets: ResultSet[] = [];
 	for (const id of wanted) sets.push(await store.responses.scores(id));
 	return sets;
+}
+
+/** Approved items on no form that anybody sat or was given: those stay fresh for their forms. */
+async function readUngiven(store: Store): Promise<readonly ItemRecord[]> {
+	const given = new Set((await store.forms.uses()).map(({ item }) => item));
+	const sat = new Map(
+		(await store.sittings.list()).map(({ sitting }) => [`${sitting.form} ${sitting.version}`, sitting] as const),
+	);
+	for (const { form, version } of sat.values()) {
+		for (const { id } of (await store.forms.get(form, version)).items) given.add(id);
+	}
+	return (await store.items.approved()).filter(({ id }) => !given.has(id));
 }
 
 function keepFilled(sets: readonly ResultSet[]): readonly ResultSet[] {

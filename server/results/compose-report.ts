@@ -1,6 +1,7 @@
 import type { CoveredItem } from '../../item-bank/analysis/coverage/coverage.ts';
 import { invariant } from '../../item-bank/invariant.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
+import type { ItemRecord } from '../../item-bank/items/record.ts';
 import { findFramework } from '../../item-bank/standards/code.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { alignmentSection, type DokLevels } from './alignment-sections.ts';
@@ -10,8 +11,9 @@ import { type ComparedForm, comparisonSections } from './comparison-sections.ts'
 import { type ComparedGroups, differenceSection } from './difference-section.ts';
 import { coverageSections, type Lens, reportEvidence } from './evidence-report.ts';
 import { formSections } from './form-sections.ts';
+import { gatherSupply, groupSections, type NextSupply } from './group-sections.ts';
 import { itemSections } from './item-sections.ts';
-import { groupSections, patternSections } from './pattern-sections.ts';
+import { patternSections } from './pattern-sections.ts';
 import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
 import type { ScoreCuts } from './score-sections.ts';
 import { type SatForm, yearSection } from './year-section.ts';
@@ -29,6 +31,8 @@ export interface ReportMaterial {
 	readonly cuts: ScoreCuts;
 	readonly levels: DokLevels;
 	readonly compared: ComparedGroups | undefined;
+	/** Items that may be proposed; empty where the report proposes none. */
+	readonly bank: readonly ItemRecord[];
 }
 
 /** A form with everything that sittings of it showed. */
@@ -81,9 +85,14 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 				? [{ title: 'Two forms side by side', notes: ['Expected sittings of two forms or more, found one form.'] }]
 				: parts.compare();
 		case 'groups':
-			return sets.flatMap((set) => groupSections(buildResultTable([set]), titleOf(set, material), copy));
-		case 'class':
-			return sets.flatMap((set) => composeClass(set, material));
+		case 'class': {
+			const supply = gatherSupply(material.bank);
+			return sets.flatMap((set) =>
+				kind === 'class'
+					? composeClass(set, material, supply)
+					: groupSections(buildResultTable([set]), titleOf(set, material), copy, supply),
+			);
+		}
 		case 'pack':
 			return [
 				...parts.coverage(),
@@ -133,14 +142,14 @@ function askedSections(forms: readonly SatGroup[], { lens, levels, sat }: Report
 	];
 }
 
-function composeClass(set: ResultSet, material: ReportMaterial): readonly ReportSection[] {
+function composeClass(set: ResultSet, material: ReportMaterial, supply: NextSupply): readonly ReportSection[] {
 	const result = buildResultTable([set]);
 	const title = titleOf(set, material);
 	const { copy } = material;
 	return [
 		...classSections(set, result, title, copy),
 		...patternSections(result, title, copy),
-		...(copy === 'own' ? groupSections(result, title, copy) : []),
+		...(copy === 'own' ? groupSections(result, title, copy, supply) : []),
 	];
 }
 

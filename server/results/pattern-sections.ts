@@ -1,10 +1,7 @@
 import { diagnoseClass } from '../../item-bank/analysis/diagnosis/class.ts';
 import { readItemPatterns } from '../../item-bank/analysis/diagnosis/item-patterns.ts';
 import { diagnoseStudents, type StudentDiagnosis } from '../../item-bank/analysis/diagnosis/student.ts';
-import { printMathematics } from '../../item-bank/expression/print.ts';
-import { numberNode, operationNode } from '../../item-bank/expression/tree.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
-import type { PatternId } from '../../item-bank/patterns/pattern.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { hideSmall, intervalText, leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
@@ -54,44 +51,4 @@ export function patternSections(result: ResultTable, title: string, copy: Report
 			bars.length === 0 ? undefined : { kind: 'pattern-bars', students, bars },
 		),
 	];
-}
-
-/** Proposals for regrouping by what answers are consistent with; names codes, so it belongs to the teacher's own copy. */
-export function groupSections(result: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
-	const heading = `Who could work on the same thing: ${title}`;
-	if (copy === 'shared')
-		return [{ title: heading, notes: ['Names student codes: only in the class teacher’s own copy.'] }];
-	const finding = diagnoseClass(diagnoseTable(result));
-	if (finding.kind === 'refused') return [{ title: heading, notes: [finding.message] }];
-	const { groups, single, withoutPattern, allRight, tooFewAnswers } = finding.value;
-	const list = (codes: readonly string[]): string => codes.join(', ');
-	const rows = groups.map(({ pattern, notToldApart, students, probes }): readonly ReportCell[] => [
-		nameOf(pattern),
-		notToldApart.map(nameOf).join('; '),
-		students.length,
-		list(students),
-		probes.items
-			.map(({ operator, left, right }) =>
-				printMathematics(operationNode(operator, numberNode(left), numberNode(right))),
-			)
-			.join(', '),
-	]);
-	const rest: readonly (readonly ReportCell[])[] = [
-		['A pattern nobody else shares', '', single.length, list(single), ''],
-		['Wrong answers that repeat no pattern', '', withoutPattern.length, list(withoutPattern), ''],
-		['Everything answered is right', '', allRight.length, list(allRight), ''],
-		['Too few answers to say', '', tooFewAnswers.length, list(tooFewAnswers), ''],
-	].filter(([, , count]) => count !== 0);
-	return [
-		makeSection(
-			heading,
-			['Answers consistent with', 'Not told apart from', 'Students', 'Codes', 'Ask next'],
-			[...rows, ...rest],
-			['A proposal from answers on one day: ask the next questions before acting. The teacher knows more.'],
-		),
-	];
-}
-
-function nameOf(pattern: PatternId): string {
-	return getPattern(pattern).name;
 }

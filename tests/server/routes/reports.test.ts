@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { readItemPatterns } from '../../../item-bank/analysis/diagnosis/item-patterns.ts';
+import { printItemName } from '../../../item-bank/items/item-name.ts';
 import { describePlot } from '../../../item-bank/plots/describe-plot.ts';
 import { drawPlot } from '../../../item-bank/plots/draw-plot.ts';
 import type { Report, ReportSection } from '../../../item-bank/types.ts';
@@ -174,6 +176,31 @@ describe('reports on the demo department', () => {
 		expect(difference?.notes.join()).toMatch(
 			/expected 200 students or more in each group and 500 in both, found \d+ and \d+/,
 		);
+	});
+
+	test('groups are proposed with fresh items of the bank that show the idea or tell ideas apart', async () => {
+		const sections = await sectionsOf('/api/reports/groups?sitting=srm-sitting-6a&sitting=srm-sitting-8a&copy=own');
+		const proposals = sections.flatMap(({ proposals = [] }) => proposals);
+		const onForms = new Set(
+			(await Promise.all(['a', 'b'].map((form) => demo.store.forms.get(`srm-unit-check-${form}`)))).flatMap(
+				({ items }) => items.map(({ id }) => id),
+			),
+		);
+		expect(proposals.length).toBeGreaterThan(3);
+		expect(proposals.map(({ settled, notToldApart }) => settled && notToldApart.length > 0)).not.toContain(true);
+		expect(new Set(proposals.map(({ strength }) => strength))).toEqual(new Set(['repeated', 'hint']));
+		for (const { next, pattern, notToldApart } of proposals) {
+			expect(next.length).toBeGreaterThan(0);
+			for (const { id, version, name, why } of next) {
+				expect(onForms).not.toContain(id);
+				expect(why).toBe(notToldApart.length === 0 ? 'like' : 'probe');
+				const { item } = await demo.store.items.get(id, version);
+				expect(name).toBe(printItemName(item.name));
+				if (why === 'like') expect(readItemPatterns(item).visible).toContain(pattern);
+			}
+		}
+		const shared = await sectionsOf('/api/reports/groups?sitting=srm-sitting-6a');
+		expect(shared.flatMap(({ proposals: told = [] }) => told)).toEqual([]);
 	});
 
 	test('forms side by side never claim to be equated', async () => {
