@@ -50,7 +50,9 @@ export const analysisCommand: Command = {
 /** Writes reports on sittings as PDF and CSV. */
 export const reportCommand: Command = {
 	name: 'report',
-	usage: ['report coverage|class|items|compare|pack --to DIR [--sitting S …] [--own] [--paper letter|a4] [--replace]'],
+	usage: [
+		'report coverage|class|items|form|compare|pack --to DIR [--sitting S …] [--own] [--paper letter|a4] [--replace]',
+	],
 	summary: 'writes a report on sittings as PDF and CSV',
 	options: {
 		...shared,
@@ -63,7 +65,7 @@ export const reportCommand: Command = {
 		const [word, ...others] = call.words;
 		if (others.length > 0)
 			throw new UsageError(`expected nothing more, found "${others[0]}": name sittings with --sitting`);
-		const kind = pickKind(word, ['coverage', 'class', 'items', 'compare', 'pack']);
+		const kind = pickKind(word, ['coverage', 'class', 'items', 'form', 'compare', 'pack']);
 		const { to, replace } = call.options;
 		if (typeof to !== 'string' || to === '') throw new UsageError('expected --to DIR, found none');
 		const paper = oneOf(call, 'paper', ['letter', 'a4'] as const, 'letter');

@@ -19,19 +19,24 @@ export function readLevels(texts: readonly string[]): DokLevels {
 	);
 }
 
-/** How a form represents every standard it asks for: Webb's four criteria with what they mean. */
-export function alignmentSection(
-	items: readonly CoveredItem[],
-	title: string,
-	framework: Framework,
-	levels: DokLevels,
-): ReportSection {
-	const judged = judgeAlignment(items, framework, (code) => levels.get(code));
-	const asked = judged.filter(({ concurrence }) => concurrence.value > 0);
-	const unasked = judged.filter(({ concurrence }) => concurrence.value === 0).map(({ standard }) => standard);
-	const rows = asked.map((alignment): readonly ReportCell[] => {
+/** A form and what it asks. */
+export interface AskedForm {
+	readonly form: string;
+	readonly items: readonly CoveredItem[];
+}
+
+/** How forms represent every standard they ask for: Webb's four criteria with what they mean. */
+export function alignmentSection(forms: readonly AskedForm[], framework: Framework, levels: DokLevels): ReportSection {
+	const judged = forms.flatMap(({ form, items }) =>
+		judgeAlignment(items, framework, (code) => levels.get(code)).map((alignment) => ({ form, alignment })),
+	);
+	const asked = judged.filter(({ alignment }) => alignment.concurrence.value > 0);
+	const known = new Set(asked.map(({ alignment }) => alignment.standard));
+	const unasked = [...new Set(judged.map(({ alignment }) => alignment.standard))].filter((code) => !known.has(code));
+	const rows = asked.map(({ form, alignment }): readonly ReportCell[] => {
 		const { standard, objectives, concurrence, dokConsistency, range, balance } = alignment;
 		return [
+			form,
 			standard,
 			`${concurrence.value} (${words[concurrence.verdict]})`,
 			judgement(dokConsistency),
@@ -41,8 +46,8 @@ export function alignmentSection(
 		];
 	});
 	return makeSection(
-		`Alignment of items and standards: ${title}`,
-		['Standard', 'Items', 'As deep or deeper', 'Parts asked for', 'Balance', 'In words'],
+		'Alignment of items and standards',
+		['Form', 'Standard', 'Items', 'As deep or deeper', 'Parts asked for', 'Balance', 'In words'],
 		rows,
 		[
 			'Four criteria after Webb: six items a standard; half of the items as deep as it; half of its parts asked for; items spread evenly over these parts (balance .70). They were made for state tests of a whole year, so that a unit check misses some by design. They say what is asked, not what is known.',

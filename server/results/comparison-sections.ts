@@ -1,4 +1,5 @@
 import { compareAnchors, compareScores, type ScoreComparison } from '../../item-bank/analysis/form-comparison.ts';
+import { percentText } from '../../item-bank/analysis/readings/reading.ts';
 import { readAnchors, readComparison } from '../../item-bank/analysis/readings/test-readings.ts';
 import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import type { ScoreTable } from '../../item-bank/analysis/score-table.ts';
@@ -12,14 +13,12 @@ import {
 	percent,
 	type ReportCell,
 	roundTo,
-	tell,
+	tellReadings,
 } from './report-text.ts';
 
 /** A form with its scores, students named by their codes. */
 export interface ComparedForm {
 	readonly title: string;
-	/** Title with the sittings it rests on. */
-	readonly heading: string;
 	readonly table: ScoreTable;
 	/** How an item is called, by id. */
 	readonly nameOf: (id: string) => string;
@@ -33,13 +32,14 @@ export function comparisonSections(forms: readonly ComparedForm[], copy: Report[
 }
 
 function scoreSection(first: ComparedForm, second: ComparedForm, copy: Report['copy']): ReportSection {
-	const heading = `Two forms side by side: ${first.heading} and ${second.heading}`;
+	const heading = `Two forms side by side: ${first.title} and ${second.title}`;
 	const hidden = hideSmaller(first, second, copy);
 	if (hidden !== undefined) return { title: heading, notes: [hidden] };
 	const comparison = compareScores(first.table, second.table);
+	const fewest = Math.min(first.table.students.length, second.table.students.length);
 	const notes = [
-		tell(readComparison(comparison)),
-		'Different students sat the forms unless it says “the same students”: then a difference may lie in the students as well as in the items.',
+		...tellReadings([readComparison(comparison)], fewest),
+		...(comparison.kind === 'found' ? [tellDifference(comparison.value), whoSat[comparison.value.design]] : []),
 	];
 	if (comparison.kind === 'refused') return { title: heading, notes };
 	const { value } = comparison;
@@ -50,18 +50,27 @@ function scoreSection(first: ComparedForm, second: ComparedForm, copy: Report['c
 		['Mean share of the points', percent(value.first.mean), percent(value.second.mean)],
 		['Standard deviation of the share', percent(value.first.deviation), percent(value.second.deviation)],
 		['Reliability', reliabilityOf(first.table), reliabilityOf(second.table)],
-		['Second less first', null, differenceText(value)],
-		['95 % interval of it', null, intervalText(value.interval)],
-		['Who sat them', value.design === 'paired' ? 'the same students' : 'other students', null],
-		...(value.correlation.kind === 'found'
-			? [['Correlation over students who sat both', null, figureOf(value.correlation)]]
-			: []),
 	];
 	return makeSection(heading, ['Figure', first.title, second.title], rows, notes);
 }
 
+/** The second form less the first, in points of a hundred, and how those who sat both did. */
+function tellDifference(value: ScoreComparison): string {
+	const both =
+		value.correlation.kind === 'found'
+			? ` Correlation over students who sat both: ${figureOf(value.correlation)}.`
+			: '';
+	return `Mean of the second less the first: ${differenceText(value)} of the points, 95 % interval ${intervalText(value.interval)}.${both}`;
+}
+
+const whoSat: Readonly<Record<ScoreComparison['design'], string>> = {
+	paired:
+		'The same students sat both forms: a difference may lie in the items, in the order, and in what was learned between.',
+	separate: 'Other students sat the second form: a difference may lie in the students as well as in the items.',
+};
+
 function anchorSection(first: ComparedForm, second: ComparedForm, copy: Report['copy']): ReportSection {
-	const heading = `Items on both forms: ${first.heading} and ${second.heading}`;
+	const heading = `Items on both forms: ${first.title} and ${second.title}`;
 	const hidden = hideSmaller(first, second, copy);
 	if (hidden !== undefined) return { title: heading, notes: [hidden] };
 	const comparison = compareAnchors(first.table, second.table);
@@ -87,7 +96,7 @@ function anchorSection(first: ComparedForm, second: ComparedForm, copy: Report['
 			: []),
 	];
 	return makeSection(heading, ['Item', first.title, second.title, 'Difference'], rows, [
-		tell(readAnchors(comparison)),
+		...tellReadings([readAnchors(comparison)], Math.min(anchors.first.students, anchors.second.students)),
 		`${anchors.first.students} and ${anchors.second.students} students. 95 % interval of the difference on these items: ${intervalText(anchors.interval)}.${gap.kind === 'found' ? '' : ' There is nothing beside these items to set against them.'}`,
 	]);
 }
@@ -109,5 +118,5 @@ function reliabilityOf(table: ScoreTable): number | null {
 }
 
 function differenceText({ difference }: ScoreComparison): string {
-	return `${difference > 0 ? 'higher by ' : difference < 0 ? 'lower by ' : ''}${percent(Math.abs(difference))}`;
+	return `${difference > 0 ? 'higher by ' : difference < 0 ? 'lower by ' : ''}${percentText(Math.abs(difference))}`;
 }

@@ -15,7 +15,9 @@ import { gatherSupply, groupSections, type NextSupply } from './group-sections.t
 import { itemSections } from './item-sections.ts';
 import { patternSections } from './pattern-sections.ts';
 import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
+import { scaleSections } from './scale-sections.ts';
 import type { ScoreCuts } from './score-sections.ts';
+import { summarySection } from './summary-section.ts';
 import { type SatForm, yearSection } from './year-section.ts';
 
 /** What a report is written from. */
@@ -47,16 +49,15 @@ interface SatGroup {
 export function composeReport(kind: Report['kind'], material: ReportMaterial): readonly ReportSection[] {
 	const { sets, copy, lens, cuts, compared } = material;
 	const forms = groupByForm(sets).map((group): SatGroup => gatherGroup(group, material));
-	const parts = {
-		coverage: () =>
-			coverageSections(
-				reportEvidence(
+	const evidence =
+		kind === 'coverage' || kind === 'pack'
+			? reportEvidence(
 					sets.map((set) => buildResultTable([set])),
 					lens,
 					copy,
-				),
-				lens,
-			),
+				)
+			: { cells: [], students: 0 };
+	const parts = {
 		asked: () => askedSections(forms, material),
 		form: () => forms.flatMap(({ result, title }) => formSections(result, title, copy, cuts)),
 		patterns: () => forms.flatMap(({ result, title }) => patternSections(result, title, copy)),
@@ -73,9 +74,13 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 	};
 	switch (kind) {
 		case 'coverage':
-			return [...parts.coverage(), ...changeSections(sets, lens, copy), ...parts.asked()];
+			return [...coverageSections(evidence, lens), ...changeSections(sets, lens, copy), ...parts.asked()];
 		case 'items':
-			return [...parts.items(), ...parts.differences()];
+			return [
+				...parts.items(),
+				...forms.flatMap(({ result, title }) => scaleSections(result, title, copy)),
+				...parts.differences(),
+			];
 		case 'form':
 			return parts.form();
 		case 'patterns':
@@ -95,12 +100,21 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 		}
 		case 'pack':
 			return [
-				...parts.coverage(),
+				summarySection(
+					forms.map((form) => ({
+						form: titleOfForm(form, material),
+						sets: form.sets,
+						result: form.result,
+					})),
+					evidence,
+					copy,
+				),
+				...coverageSections(evidence, lens).slice(0, 1),
 				...changeSections(sets, lens, copy),
 				...parts.patterns(),
-				...parts.form(),
+				...forms.flatMap(({ result, title }) => itemSections(result, title, copy, 'meeting')),
+				...forms.flatMap(({ result, title }) => formSections(result, title, copy, cuts, 'meeting')),
 				...parts.compare(),
-				...parts.items(),
 				...parts.differences(),
 				...parts.asked(),
 			];
@@ -133,12 +147,17 @@ export function coveredItems({ places }: Pick<ResultSet, 'places'>): readonly Co
 	return [...items.values()];
 }
 
-function askedSections(forms: readonly SatGroup[], { lens, levels, sat }: ReportMaterial): readonly ReportSection[] {
+function askedSections(forms: readonly SatGroup[], material: ReportMaterial): readonly ReportSection[] {
+	const { lens, levels, sat } = material;
 	const framework = findFramework(lens.framework, lens.edition);
 	if (framework === undefined) return [];
 	return [
 		yearSection(sat, framework),
-		...forms.map(({ items, title }) => alignmentSection(items, title, framework, levels)),
+		alignmentSection(
+			forms.map((form) => ({ form: titleOfForm(form, material), items: form.items })),
+			framework,
+			levels,
+		),
 	];
 }
 
@@ -157,10 +176,18 @@ function titleOf({ entry }: ResultSet, { titles }: ReportMaterial): string {
 	return `${entry.sitting.group}, ${entry.sitting.date}: ${titles.get(entry.sitting.form) ?? ''}`;
 }
 
-function toCompared({ sets, result, title }: SatGroup, { titles }: ReportMaterial): ComparedForm {
+function titleOfForm({ sets, title }: SatGroup, { titles }: ReportMaterial): string {
+	return titles.get(sets[0]?.entry.sitting.form ?? '') ?? title;
+}
+
+function toCompared(group: SatGroup, material: ReportMaterial): ComparedForm {
+	const { sets, result } = group;
 	const names = new Map(
 		result.places.map(({ record }, index) => [result.table.columns[index]?.item.id ?? '', record.item.name]),
 	);
-	const form = titles.get(sets[0]?.entry.sitting.form ?? '') ?? title;
-	return { title: form, heading: title, table: tableByCode(sets), nameOf: (id) => printItemName(names.get(id) ?? id) };
+	return {
+		title: titleOfForm(group, material),
+		table: tableByCode(sets),
+		nameOf: (id) => printItemName(names.get(id) ?? id),
+	};
 }

@@ -70,6 +70,11 @@ function describePlace({ standard, model, items, shown }: BoardPlace): EvidenceE
 	};
 }
 
+/** A model type as people call it. */
+export function nameModel(model: ModelType | undefined): string {
+	return model === undefined ? 'all models' : model.replace('-', ' ');
+}
+
 /** The board as a table: a row a standard, a column a model type, and the totals. */
 export function coverageSections(
 	{ cells, students }: Pick<Evidence, 'cells' | 'students'>,
@@ -93,7 +98,7 @@ export function coverageSections(
 		.sort((a, b) => (`${a.standard}` < `${b.standard}` ? -1 : a.standard === b.standard ? 0 : 1))
 		.map((cell): readonly ReportCell[] => [
 			cell.standard ?? '',
-			cell.model ?? 'all models',
+			nameModel(cell.model),
 			cell.share === undefined ? 'hidden' : percent(cell.share),
 			cell.low === undefined || cell.high === undefined ? null : intervalText({ low: cell.low, high: cell.high }),
 			cell.earned ?? null,
@@ -105,14 +110,12 @@ export function coverageSections(
 	return [
 		makeSection(
 			`Points earned by standard and model (${lens.framework} ${lens.edition})`,
-			['Standard', ...used, 'all models'],
+			['Standard', ...used.map(nameModel), 'all models'],
 			board,
-			[
-				`${students} students. A cell with fewer than 3 items rests on very little; the next table says how many each has.`,
-			],
+			[`${students} students. A cell with fewer than 3 items rests on those items more than on the standard.`],
 			{
 				kind: 'evidence-board',
-				columns: [...used, 'all models'],
+				columns: [...used.map(nameModel), 'all models'],
 				rows: [...rows, undefined].map((standard) => ({
 					label: standard ?? 'All',
 					cells: [...used, undefined].map((model) => plotCell(cells, standard, model)),

@@ -5,7 +5,7 @@ import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { measureSplitHalf } from '../../item-bank/analysis/split-half.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { decisionSections } from './decision-section.ts';
-import { figureOf, hideSmall, makeSection, type ReportCell, roundTo, tell } from './report-text.ts';
+import { figureOf, hideSmall, makeSection, type ReportCell, roundTo, tellReadings } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 import { scaleSections } from './scale-sections.ts';
 import { type ScoreCuts, spreadSection } from './score-sections.ts';
@@ -16,6 +16,7 @@ export function formSections(
 	title: string,
 	copy: Report['copy'],
 	cuts: ScoreCuts,
+	depth: 'all' | 'meeting' = 'all',
 ): readonly ReportSection[] {
 	const { table } = result;
 	const hidden = hideSmall(table.students.length, copy);
@@ -35,10 +36,13 @@ export function formSections(
 		['Standard deviation', roundTo(deviation, 2)],
 		...(copy === 'own' ? [['Lowest and highest', `${roundTo(lowest, 2)} and ${roundTo(highest, 2)}`]] : []),
 	];
-	notes.push(tell(readScores(scores)));
 	const reliability = measureReliability(complete);
-	if (reliability.kind === 'refused') notes.push(`No reliability: ${reliability.message}.`);
-	else {
+	if (reliability.kind === 'refused') {
+		notes.push(
+			...tellReadings([readScores(scores)], complete.students.length),
+			`No reliability: ${reliability.message}.`,
+		);
+	} else {
 		const { alpha, interval, standardError, isKr20 } = reliability.value;
 		rows.push(
 			[`Reliability (${isKr20 ? 'KR-20' : 'alpha'})`, roundTo(alpha, 2)],
@@ -50,12 +54,17 @@ export function formSections(
 			rows.push(['Two halves (odd and even places), lengthened', figureOf(halves.value.spearmanBrown)]);
 		}
 		const takers = complete.students.length;
-		notes.push(...[readReliability(reliability, takers), readStandardError(reliability, takers)].map(tell));
+		notes.push(
+			...tellReadings(
+				[readScores(scores), readReliability(reliability, takers), readStandardError(reliability, takers)],
+				takers,
+			),
+		);
 	}
 	return [
 		makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes),
 		spreadSection(scores.value, title, copy, cuts),
 		...decisionSections(result, title, copy, cuts),
-		...scaleSections(result, title, copy),
+		...(depth === 'meeting' ? [] : scaleSections(result, title, copy)),
 	];
 }

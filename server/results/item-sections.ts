@@ -1,5 +1,5 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
-import { tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
+import { type DistractorTable, type OptionFlag, tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
 import { type Finding, found, foundValue } from '../../item-bank/analysis/finding.ts';
 import { listFrequentAnswers } from '../../item-bank/analysis/frequent-answers.ts';
 import { measureOmitRates } from '../../item-bank/analysis/omit-rates.ts';
@@ -11,6 +11,7 @@ import {
 	readDistractors,
 	readOmits,
 } from '../../item-bank/analysis/readings/item-readings.ts';
+import { firmTakers } from '../../item-bank/analysis/readings/reading.ts';
 import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { measureUpperLower, type UpperLower } from '../../item-bank/analysis/upper-lower.ts';
@@ -31,10 +32,27 @@ import {
 } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
-/** How each item, option and wrong answer worked. Hidden in a shared copy of fewer than 10 students. */
-export function itemSections(result: ResultTable, title: string, copy: Report['copy']): readonly ReportSection[] {
+/** Wrong ideas named for one answer; beyond that the answer tells little. */
+const mostNames = 3;
+/** Wrong answers a meeting has time for. */
+const mostInMeeting = 12;
+
+/** How each item, option and wrong answer worked; for a meeting without options and with the most frequent answers only. Hidden in a shared copy of fewer than 10 students. */
+export function itemSections(
+	result: ResultTable,
+	title: string,
+	copy: Report['copy'],
+	depth: 'all' | 'meeting' = 'all',
+): readonly ReportSection[] {
 	const hidden = hideSmall(result.table.students.length, copy);
 	if (hidden !== undefined) return [{ title: `Items: ${title}`, notes: [hidden] }];
+	if (depth === 'meeting') {
+		return [
+			readingTable(result, title, copy, 'meeting'),
+			answerTable(result, title, copy, mostInMeeting),
+			itemTable(result, title),
+		];
+	}
 	return [
 		itemTable(result, title),
 		readingTable(result, title, copy),
@@ -103,13 +121,19 @@ function itemTable({ table, places }: ResultTable, title: string): ReportSection
 	);
 }
 
-/** What figures say in plain words, of the items that are worth a look. */
-function readingTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
+/** What figures say in plain words, of the items that are worth a look: a row an item, for a meeting without the finer figures. */
+function readingTable(
+	{ table, places }: ResultTable,
+	title: string,
+	copy: Report['copy'],
+	depth: 'all' | 'meeting' = 'all',
+): ReportSection {
 	const { table: complete } = keepComplete(table);
 	const correlations = measureCorrelations(complete);
 	const upperLower = measureUpperLower(complete);
 	const options = tabulateDistractors(complete);
 	const takers = complete.students.length;
+	const bases = new Set<string>();
 	const rows = table.columns.flatMap((column, index): readonly (readonly ReportCell[])[] => {
 		const difficulty = measureDifficulty(column);
 		const discrimination = upperLower[index];
@@ -118,28 +142,45 @@ function readingTable({ table, places }: ResultTable, title: string, copy: Repor
 		const readings = [
 			readDifficulty(difficulty, foundValue(difficulty)?.responses ?? 0),
 			...(correlations[index] ? [readCorrelation(correlations[index].corrected, takers)] : []),
-			...(discrimination ? [readDiscrimination(separationOf(discrimination), takers)] : []),
+			...(discrimination && depth === 'all' ? [readDiscrimination(separationOf(discrimination), takers)] : []),
 			readOmits(measureOmitRates(column)),
-			...(distractors && isTold ? [readDistractors(distractors)] : []),
-		];
-		return readings
-			.filter(({ tone }) => tone === 'look')
-			.map(({ text, basis }) => [
-				places[index]?.label ?? '',
-				printItemName(places[index]?.record.item.name ?? ''),
-				text,
-				basis,
-			]);
+			...(distractors && isTold && (depth === 'all' || isKeyInDoubt(distractors))
+				? [readDistractors(distractors)]
+				: []),
+		].filter(({ tone }) => tone === 'look');
+		for (const { basis } of readings) bases.add(basis);
+		if (readings.length === 0) return [];
+		const text = readings.map(({ text: softened, words = softened }) => words).join(' ');
+		return [[places[index]?.label ?? '', printItemName(places[index]?.record.item.name ?? ''), text]];
 	});
-	const calm = rows.length === 0 ? ['No item asks for a look by these figures.'] : [];
-	return makeSection(`Items worth a look: ${title}`, ['Place', 'Item', 'In words', 'Threshold from'], rows, calm);
+	const notes =
+		rows.length === 0
+			? ['No item asks for a look by these figures.']
+			: [
+					...(takers < firmTakers ? [`Hints only, from ${takers} students.`] : [`${takers} students.`]),
+					'With so many figures some stand out by chance: look at the item before believing the figure.',
+					`Thresholds: ${[...bases].join('; ')}.`,
+				];
+	return makeSection(`Items worth a look: ${title}`, ['Place', 'Item', 'In words'], rows, notes);
+}
+
+function isKeyInDoubt(finding: Finding<DistractorTable>): boolean {
+	const doubts: readonly OptionFlag[] = ['key-draws-weak', 'above-key-in-upper'];
+	return (
+		finding.kind === 'found' && finding.value.options.some(({ flags }) => flags.some((flag) => doubts.includes(flag)))
+	);
 }
 
 function separationOf(finding: Finding<UpperLower>): Finding<number> {
 	return finding.kind === 'found' ? found(finding.value.discrimination) : finding;
 }
 
-function answerTable({ table, places }: ResultTable, title: string, copy: Report['copy']): ReportSection {
+function answerTable(
+	{ table, places }: ResultTable,
+	title: string,
+	copy: Report['copy'],
+	atMost = Infinity,
+): ReportSection {
 	const options = tabulateDistractors(keepComplete(table).table);
 	const rows = table.columns.flatMap((column, index): readonly (readonly ReportCell[])[] => {
 		const place = places[index];
@@ -161,17 +202,24 @@ function answerTable({ table, places }: ResultTable, title: string, copy: Report
 				describePatterns(explanation),
 			]);
 	});
+	const shown = rows.length <= atMost ? rows : [...rows].sort((a, b) => Number(b[2]) - Number(a[2])).slice(0, atMost);
+	const left =
+		shown.length === rows.length
+			? []
+			: [`The ${shown.length} most frequent of ${rows.length}; the item report has all.`];
 	const note = copy === 'shared' ? [`Answers of fewer than ${leastShared} students are not listed.`] : [];
 	return makeSection(
 		`Frequent wrong answers: ${title}`,
 		['Place', 'Answer', 'Students', 'Share', '95 % interval', 'Consistent with'],
-		rows,
-		['“Consistent with” is a hint: one answer can come from several ideas, or from none.', ...note],
+		shown,
+		['“Consistent with” is a hint: one answer can come from several ideas, or from none.', ...left, ...note],
 	);
 }
 
 /** What an answer is consistent with, in words; never more. */
 function describePatterns(explanation: Explanation | undefined): string {
 	if (explanation === undefined || explanation.patterns.length === 0) return '';
-	return explanation.patterns.map((id) => getPattern(id).name).join('; or ');
+	const names = explanation.patterns.slice(0, mostNames).map((id) => getPattern(id).name);
+	const more = explanation.patterns.length - names.length;
+	return `${names.join('; or ')}${more > 0 ? `; or ${more} more` : ''}`;
 }

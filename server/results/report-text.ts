@@ -69,9 +69,12 @@ export function listCautions(copy: Report['copy'], isSimulated: boolean, isAcros
 	];
 }
 
-/** A figure in words, with where its threshold comes from. */
-export function tell({ text, basis }: Reading): string {
-	return `${text} (${basis})`;
+/** Readings as sentences, hints marked once, and a sentence on where their thresholds come from. */
+export function tellReadings(readings: readonly Reading[], students: number): readonly string[] {
+	const words = readings.map(({ text, words: plain = text }) => plain).join(' ');
+	const isSoftened = readings.some(({ words: plain }) => plain !== undefined);
+	const bases = [...new Set(readings.map(({ basis }) => basis))].join('; ');
+	return [isSoftened ? `Hints only, from ${students} students. ${words}` : words, `Thresholds: ${bases}.`];
 }
 
 /** Why figures on so few students are not shown in a copy; undefined where they are. */

@@ -7,7 +7,7 @@ import { isRightOrWrong, keepComplete, selectItems } from '../../item-bank/analy
 import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { ItemPersonPlot, Report, ReportSection } from '../../item-bank/types.ts';
 import { poolCounts } from './pool-counts.ts';
-import { hideSmall, leastShared, makeSection, type ReportCell, roundTo, tell } from './report-text.ts';
+import { hideSmall, leastShared, makeSection, type ReportCell, roundTo, tellReadings } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
 /** Students below which a difficulty is shown with a warning: about 1 logit either way (Linacre 1994, read second hand). */
@@ -40,7 +40,7 @@ export function scaleSections(
 		return [{ title: heading, notes: [...notes, `No scale: ${why}.`] }];
 	}
 	notes.push(
-		tell(readTargeting(map, students)),
+		...tellReadings([readTargeting(map, students)], students),
 		'Difficulty in logits: 0 is the mean of these items, higher is harder. It holds for these items and these students; whether the model fits is not tested here.',
 		...(students < leastForLogit
 			? [`With fewer than ${leastForLogit} students a difficulty can be off by a logit and more.`]

@@ -27,10 +27,9 @@ export function spreadSection(
 			below += count;
 			return [writeRange(from, to), count, percent(count / students), percent(below / students)];
 		});
-	const notes = [
-		`${students} students.`,
-		...(copy === 'own' ? [] : [`Scores of fewer than ${leastShared} students share a row with their neighbours.`]),
-	];
+	const pooled =
+		copy === 'own' ? '' : ` Scores of fewer than ${leastShared} students share a row with their neighbours.`;
+	const notes = [`${students} students.${pooled}`];
 	return {
 		...makeSection(
 			`How scores spread: ${title}`,

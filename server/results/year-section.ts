@@ -2,6 +2,7 @@ import type { CoveredItem } from '../../item-bank/analysis/coverage/coverage.ts'
 import { viewYear } from '../../item-bank/analysis/coverage/year.ts';
 import type { Framework } from '../../item-bank/standards/framework.ts';
 import type { ReportSection } from '../../item-bank/types.ts';
+import { nameModel } from './evidence-report.ts';
 import { makeSection, type ReportCell } from './report-text.ts';
 
 /** A form as a group sat it on a day, with responses or without. */
@@ -39,7 +40,7 @@ export function yearSection(sat: readonly SatForm[], framework: Framework): Repo
 		...sittings.map((entry) => entry.items),
 		items,
 		timesAsked,
-		models.join(', '),
+		models.map(nameModel).join(', '),
 		lastAsked ?? null,
 	]);
 	return makeSection(

@@ -10,6 +10,8 @@ export interface Reading {
 	 */
 	readonly tone: 'plain' | 'look' | 'withheld' | 'absent';
 	readonly text: string;
+	/** The same without what softens it, where it was softened. */
+	readonly words?: string;
 	/** Where the threshold comes from; "common practice, no source" where there is none. */
 	readonly basis: string;
 }
@@ -51,7 +53,7 @@ export function withhold(takers: number): Reading {
 /** Marks a reading as a hint under 100 takers. */
 export function soften(reading: Reading, takers: number): Reading {
 	if (takers >= firmTakers) return reading;
-	return { ...reading, text: `A hint only, from ${takers} students: ${lowerFirst(reading.text)}` };
+	return { ...reading, words: reading.text, text: `A hint only, from ${takers} students: ${lowerFirst(reading.text)}` };
 }
 
 /** A share as whole per cent, never 0 or 100 for what is not quite. */

@@ -3,7 +3,7 @@ import { readItemPatterns } from '../../../item-bank/analysis/diagnosis/item-pat
 import { printItemName } from '../../../item-bank/items/item-name.ts';
 import { describePlot } from '../../../item-bank/plots/describe-plot.ts';
 import { drawPlot } from '../../../item-bank/plots/draw-plot.ts';
-import type { Report, ReportSection } from '../../../item-bank/types.ts';
+import type { Evidence, Report, ReportSection } from '../../../item-bank/types.ts';
 import { fillDemo } from '../../../server/demo.ts';
 import { countPages } from '../../helpers/pdf-pages.ts';
 import { readText } from '../../helpers/sat-bank.ts';
@@ -97,7 +97,7 @@ describe('reports on the demo department', () => {
 		sections.find(({ title }) => title.startsWith(start));
 
 	test('every plot has its table behind it and can be drawn and told', async () => {
-		const sections = await sectionsOf('/api/reports/pack');
+		const sections = [...(await sectionsOf('/api/reports/pack')), ...(await sectionsOf('/api/reports/items'))];
 		const plots = sections.flatMap(({ plot }) => plot ?? []);
 		const kinds = [
 			'count-board',
@@ -114,7 +114,7 @@ describe('reports on the demo department', () => {
 	});
 
 	test('plots of a shared copy count out no fewer than three students', async () => {
-		for (const { plot } of await sectionsOf('/api/reports/pack')) {
+		for (const { plot } of [...(await sectionsOf('/api/reports/pack')), ...(await sectionsOf('/api/reports/items'))]) {
 			if (plot?.kind === 'scores') for (const { count } of plot.bars) expect(count === 0 || count >= 3).toBe(true);
 			if (plot?.kind === 'item-person')
 				for (const { count } of plot.students) expect(count === 0 || count >= 3).toBe(true);
@@ -160,11 +160,11 @@ describe('reports on the demo department', () => {
 		expect(year?.plot?.kind).toBe('count-board');
 		expect(year?.notes.join()).toMatch(/Never asked in these sittings: .*7\.3\(A\)/);
 		const asked = find(plain, 'Alignment of items and standards');
-		const row = asked?.table?.rows.find(([standard]) => standard === '6.3');
-		expect(row?.slice(1, 4)).toEqual(['15 (met)', null, '2 of 3 (met)']);
+		const row = asked?.table?.rows.find(([, standard]) => standard === '6.3');
+		expect(row?.slice(2, 5)).toEqual(['15 (met)', null, '2 of 3 (met)']);
 		const depth = ['6.3(C)=1', '6.3(D)=4'].map((each) => `depth=${encodeURIComponent(each)}`).join('&');
 		const deep = find(await sectionsOf(`/api/reports/coverage?${depth}`), 'Alignment of items and standards');
-		expect(deep?.table?.rows.find(([standard]) => standard === '6.3')?.[2]).toMatch(
+		expect(deep?.table?.rows.find(([, standard]) => standard === '6.3')?.[3]).toMatch(
 			/^0(\.\d+)? \((met|weak|not met)\)$/,
 		);
 	});
@@ -208,6 +208,26 @@ describe('reports on the demo department', () => {
 		expect(scores?.notes.join()).toMatch(/not equated/);
 		expect(scores?.table?.rows.find(([figure]) => figure === 'Students')).toEqual(['Students', 70, 76]);
 		expect(anchors?.notes.join()).toMatch(/expected items with the same version on both forms, found none/);
+	});
+
+	test('the pack begins with what a meeting needs, every figure with its counts, and tells no more than its sections', async () => {
+		const sections = await sectionsOf('/api/reports/pack');
+		expect(sections[0]?.title).toBe('For the meeting');
+		const rows = sections[0]?.table?.rows ?? [];
+		const told = (question: string) => rows.filter(([name]) => name === question).map((row) => String(row[1]));
+		expect(told('Who answered')[0]).toMatch(/^149 students of 7 groups, 2026-09-14 to 2026-10-07\./);
+		const { cells } = (await demo.send('GET', '/api/evidence')).json as Evidence;
+		const shares = cells.flatMap(({ standard, model, share }) => (standard && model && share ? [share] : []));
+		const lowest = `${Math.round(Math.min(...shares) * 100)} %`;
+		expect(told('Fewest points earned')[0]).toMatch(
+			new RegExp(`^6\\.3\\(C\\) number line ${lowest} \\(\\d+ to \\d+ %\\), 6 items, \\d+ students`),
+		);
+		for (const text of told('Wrong ideas answers repeat')) {
+			for (const [, count] of text.matchAll(/(\d+) of \d+ \(/g)) expect(Number(count)).toBeGreaterThanOrEqual(3);
+		}
+		expect(told('How far totals can be trusted')).toHaveLength(2);
+		const few = await sectionsOf(`/api/reports/pack?sitting=${await small()}`);
+		expect(JSON.stringify(few[0]?.table?.rows.slice(1))).not.toMatch(/\d %|\d of \d/);
 	});
 
 	test('the meeting pack is a tagged PDF of several pages', async () => {
