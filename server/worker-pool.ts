@@ -1,4 +1,4 @@
-import { Worker } from 'node:worker_threads';
+import { type ResourceLimits, Worker } from 'node:worker_threads';
 import { workerFile } from './worker-file.ts';
 
 /** What a worker is told: a number to answer with, and the job. */
@@ -37,7 +37,12 @@ interface Member<J> {
  * A pool of workers of one script, named as for workerFile. Workers stay for the life of the process, so that what they compile
  * is compiled once, and let the process end when they are idle.
  */
-export function makePool<J>(script: string, size: number, broken: (cause: unknown) => Error): WorkerPool<J> {
+export function makePool<J>(
+	script: string,
+	size: number,
+	broken: (cause: unknown) => Error,
+	resourceLimits: ResourceLimits = {},
+): WorkerPool<J> {
 	const members = new Set<Member<J>>();
 	const queue: Waiting<J>[] = [];
 	let lastId = 0;
@@ -55,7 +60,7 @@ export function makePool<J>(script: string, size: number, broken: (cause: unknow
 
 	const start = (): Member<J> => {
 		// No options of the process: some, such as --input-type, stop a worker from starting.
-		const worker = new Worker(workerFile(script), { execArgv: [] });
+		const worker = new Worker(workerFile(script), { execArgv: [], resourceLimits });
 		const member: Member<J> = { worker, job: undefined };
 		worker.on('message', (reply: PoolReply<unknown>) => {
 			const { job } = member;

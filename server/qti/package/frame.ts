@@ -74,20 +74,23 @@ function writeTestText(form: FormRecord, items: readonly ListedItem[], version: 
 	return { bytes: Buffer.from(text), facts: collectFacts(root) };
 }
 
-// A manifest of ten thousand items has half a million elements: one item at a time, they never stand in memory together.
+// A manifest of ten thousand items has half a million elements: one item at a time, they never stand in memory together, and
+// neither does their text.
 function writeManifestText({ form, items, version }: Frame): WrittenText {
 	const [first, ...rest] = items;
 	const root = writeManifest(form, items, version, first ? writeItemResources(first, version) : []);
 	const facts = collectFacts(root);
 	const text = writeShapedXml(root, { declaration: true, startsLine: startsManifestLine });
 	const end = text.lastIndexOf('</resources>');
-	const parts = [text.slice(0, end)];
+	const parts = [Buffer.from(text.slice(0, end))];
 	for (const item of rest) {
+		let resources = '';
 		for (const resource of writeItemResources(item, version)) {
-			parts.push('\n', writeShapedPart(resource, root, startsManifestLine));
+			resources += `\n${writeShapedPart(resource, root, startsManifestLine)}`;
 			addFacts(facts, resource);
 		}
+		parts.push(Buffer.from(resources));
 	}
-	parts.push(text.slice(end));
-	return { bytes: Buffer.from(parts.join('')), facts };
+	parts.push(Buffer.from(text.slice(end)));
+	return { bytes: Buffer.concat(parts), facts };
 }
