@@ -45,6 +45,7 @@ export async function makeReport(store: Store, order: ReportOrder): Promise<Repo
 		sets: filled,
 		sat: sets.map((set) => describeSat(set, titles)),
 		titles,
+		groupNames: new Map((await store.groups.list()).map(({ id, group }) => [id, group.name])),
 		copy,
 		lens,
 		cuts: await readCuts(store, order),

@@ -28,6 +28,8 @@ export interface ReportMaterial {
 	readonly sat: readonly SatForm[];
 	/** Titles of forms by id. */
 	readonly titles: ReadonlyMap<string, string>;
+	/** Names of class groups by id. */
+	readonly groupNames: ReadonlyMap<string, string>;
 	readonly copy: Report['copy'];
 	readonly lens: Lens;
 	readonly cuts: ScoreCuts;
@@ -78,7 +80,7 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 		case 'items':
 			return [
 				...parts.items(),
-				...forms.flatMap(({ result, title }) => scaleSections(result, title, copy)),
+				...forms.flatMap(({ result, title }) => scaleSections(result, title, copy, cuts)),
 				...parts.differences(),
 			];
 		case 'form':
@@ -172,8 +174,9 @@ function composeClass(set: ResultSet, material: ReportMaterial, supply: NextSupp
 	];
 }
 
-function titleOf({ entry }: ResultSet, { titles }: ReportMaterial): string {
-	return `${entry.sitting.group}, ${entry.sitting.date}: ${titles.get(entry.sitting.form) ?? ''}`;
+function titleOf({ entry }: ResultSet, { titles, groupNames }: ReportMaterial): string {
+	const { group, date, form } = entry.sitting;
+	return `${groupNames.get(group) ?? group}, ${date}: ${titles.get(form) ?? ''}`;
 }
 
 function titleOfForm({ sets, title }: SatGroup, { titles }: ReportMaterial): string {

@@ -65,6 +65,6 @@ export function formSections(
 		makeSection(`Scores: ${title}`, ['Figure', 'Value'], rows, notes),
 		spreadSection(scores.value, title, copy, cuts),
 		...decisionSections(result, title, copy, cuts),
-		...(depth === 'meeting' ? [] : scaleSections(result, title, copy)),
+		...(depth === 'meeting' ? [] : scaleSections(result, title, copy, cuts)),
 	];
 }

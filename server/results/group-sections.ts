@@ -129,7 +129,7 @@ function proposeNext(
 }
 
 function tellNext({ strength, notToldApart, next, ask }: RegroupingProposal): string {
-	const names = next.map(({ name, id }) => `${name} (${id})`).join('; ');
+	const names = next.map(({ name }) => name).join('; ');
 	const start =
 		notToldApart.length > 0 ? 'Tell apart' : strength === 'hint' ? 'See whether it shows again' : 'Same idea again';
 	if (names !== '') return `${start}: ${names}`;

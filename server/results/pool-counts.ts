@@ -21,3 +21,26 @@ export function poolCounts(bars: readonly ScoreBar[], least: number): readonly S
 	}
 	return pooled;
 }
+
+/**
+ * The same with boundaries kept at cuts: bars are pooled between them, and a cut is given up where fewer than `least` students
+ * would stand between it and the next. So whatever is told of students at or above a kept cut tells of nobody less.
+ */
+export function poolAtCuts(bars: readonly ScoreBar[], least: number, cuts: readonly number[]): readonly ScoreBar[] {
+	const stretches: ScoreBar[][] = [[]];
+	for (const bar of bars) {
+		if (cuts.includes(bar.from) && (stretches.at(-1)?.length ?? 0) > 0) stretches.push([]);
+		stretches.at(-1)?.push(bar);
+	}
+	const count = (list: readonly ScoreBar[]): number => list.reduce((sum, bar) => sum + bar.count, 0);
+	const kept: ScoreBar[][] = [];
+	let open: ScoreBar[] = [];
+	for (const stretch of stretches) {
+		open = [...open, ...stretch];
+		if (count(open) > 0 && count(open) < least) continue;
+		kept.push(open);
+		open = [];
+	}
+	if (open.length > 0) kept.push([...(kept.pop() ?? []), ...open]);
+	return kept.flatMap((stretch) => poolCounts(stretch, least));
+}

@@ -5,10 +5,10 @@ import { type ItemPersonMap, mapItemsAndPersons } from '../../item-bank/analysis
 import { readTargeting } from '../../item-bank/analysis/readings/test-readings.ts';
 import { isRightOrWrong, keepComplete, selectItems } from '../../item-bank/analysis/select-students.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
-import type { ItemPersonPlot, Report, ReportSection } from '../../item-bank/types.ts';
-import { poolCounts } from './pool-counts.ts';
-import { hideSmall, leastShared, makeSection, type ReportCell, roundTo, tellReadings } from './report-text.ts';
+import type { ItemPersonPlot, Report, ReportSection, ScoreBar } from '../../item-bank/types.ts';
+import { hideSmall, makeSection, type ReportCell, roundTo, tellReadings } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
+import { type ScoreCuts, shareBars } from './score-sections.ts';
 
 /** Students below which a difficulty is shown with a warning: about 1 logit either way (Linacre 1994, read second hand). */
 const leastForLogit = 30;
@@ -21,6 +21,7 @@ export function scaleSections(
 	{ table, places }: ResultTable,
 	title: string,
 	copy: Report['copy'],
+	cuts: ScoreCuts,
 ): readonly ReportSection[] {
 	const heading = `Items and students on one scale: ${title}`;
 	const hidden = hideSmall(table.students.length, copy);
@@ -67,19 +68,17 @@ export function scaleSections(
 			['Place', 'Item', 'p', 'Difficulty', 'Standard error', 'Note'],
 			rows,
 			notes,
-			plotOf(map.value, labelOf, copy),
+			plotOf(map.value, labelOf, shareMeasures(map.value, copy, cuts)),
 		),
 		measureSection(map.value, title, copy, scale.value.estimated.length),
 	];
 }
 
 function plotOf(
-	{ items, bins }: ItemPersonMap,
+	{ items }: ItemPersonMap,
 	labelOf: ReadonlyMap<string, string>,
-	copy: Report['copy'],
+	students: readonly ScoreBar[],
 ): ItemPersonPlot {
-	const width = bins.length > 1 ? (bins[1]?.from ?? 0) - (bins[0]?.from ?? 0) : 0.5;
-	const bars = bins.map(({ from, students }) => ({ from, to: from + width, count: students }));
 	return {
 		kind: 'item-person',
 		items: items.map(({ id, difficulty, standardError }) => ({
@@ -87,8 +86,27 @@ function plotOf(
 			at: roundTo(difficulty, 3),
 			error: roundTo(standardError, 3),
 		})),
-		students: [...(copy === 'own' ? bars : poolCounts(bars, leastShared))],
+		students: [...students],
 	};
+}
+
+/**
+ * Students along the scale: in half logits in the teacher's own copy; in a shared one by right answers, joined as the spread of
+ * scores joins them, so that the two together tell no more than either. A bar reaches halfway to the measures beside it.
+ */
+function shareMeasures({ persons, bins }: ItemPersonMap, copy: Report['copy'], cuts: ScoreCuts): readonly ScoreBar[] {
+	if (copy === 'own') return bins.map(({ from, students }) => ({ from, to: from + 0.5, count: students }));
+	const counts = persons.map(({ score, students }) => ({ from: score, to: score, count: students }));
+	const edge = (score: number): number => {
+		const [below, above] = [persons[score - 1]?.measure, persons[score]?.measure];
+		if (below === undefined) return (above ?? 0) - 0.5;
+		return above === undefined ? below + 0.5 : (below + above) / 2;
+	};
+	return shareBars(counts, copy, cuts).map(({ from, to, count }) => ({
+		from: roundTo(edge(from), 3),
+		to: roundTo(edge(to + 1), 3),
+		count,
+	}));
 }
 
 /** What each number of right answers measures. How many students have it stands in the teacher's own copy only. */

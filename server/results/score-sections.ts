@@ -1,7 +1,7 @@
 import type { ScoreDistribution } from '../../item-bank/analysis/score-distribution.ts';
 import { writeRange } from '../../item-bank/plots/scores.ts';
 import type { Report, ReportSection, ScoreBar, ScoresPlot } from '../../item-bank/types.ts';
-import { poolCounts } from './pool-counts.ts';
+import { poolAtCuts } from './pool-counts.ts';
 import { leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
 
 /** Bars of a plot of scores at most. */
@@ -17,8 +17,7 @@ export function spreadSection(
 	copy: Report['copy'],
 	cuts: ScoreCuts = [],
 ): ReportSection {
-	const exact = barScores(scores);
-	const bars = copy === 'own' ? exact : poolCounts(exact, leastShared);
+	const bars = shareBars(barScores(scores), copy, cuts);
 	const { students, mean, maximum } = scores;
 	let below = 0;
 	const rows = bars
@@ -48,8 +47,14 @@ export function spreadSection(
 	};
 }
 
+/** Bars of whole scores as a copy may tell them. */
+export function shareBars(bars: readonly ScoreBar[], copy: Report['copy'], cuts: ScoreCuts): readonly ScoreBar[] {
+	const starts = cuts.map(({ from }) => Math.ceil(from));
+	return copy === 'own' ? bars : poolAtCuts(bars, leastShared, starts);
+}
+
 /** One bar a whole score, halves rounded up; several scores a bar where there would be too many. */
-function barScores({ maximum, scores }: ScoreDistribution): readonly ScoreBar[] {
+export function barScores({ maximum, scores }: ScoreDistribution): readonly ScoreBar[] {
 	const top = Math.ceil(maximum);
 	const width = Math.ceil((top + 1) / mostBars);
 	const counts = new Float64Array(Math.ceil((top + 1) / width));

@@ -118,7 +118,7 @@ function columnWidths(rows: readonly (readonly string[])[], { width, type }: Pro
 	return spread(least, natural, width);
 }
 
-/** Room beyond the least goes out evenly until a column has what it wishes, so that short columns never wrap for the sake of long ones; those that lack room share what is left by how much text they hold. */
+/** Room beyond the least goes out evenly until a column has what it wishes, so that short columns never wrap for the sake of long ones; those that lack room share what is left, more to those with more text. */
 function spread(least: readonly number[], natural: readonly number[], width: number): readonly number[] {
 	const widths = [...least];
 	let spare = width - widths.reduce((sum, each) => sum + each, 0);
@@ -135,7 +135,7 @@ function spread(least: readonly number[], natural: readonly number[], width: num
 	}
 }
 
-/** The room of some columns dealt out anew in proportion to their text, none below its longest word. */
+/** The room of some columns dealt out anew by the square root of their longest text, none below its longest word: long texts get more, and short ones do not become towers. */
 function shareOut(
 	open: readonly number[],
 	widths: readonly number[],
@@ -143,13 +143,14 @@ function shareOut(
 ): readonly number[] {
 	const total = (list: readonly number[], columns: readonly number[]): number =>
 		columns.reduce((sum, column) => sum + (list[column] ?? 0), 0);
+	const weights = natural.map(Math.sqrt);
 	const room = total(widths, open);
 	// Columns that a fair share would cut below their longest word keep that word; the others share the rest.
 	let sharing = open;
 	for (;;) {
 		const tight = open.filter((column) => !sharing.includes(column));
 		const left = room - total(least, tight);
-		const share = (column: number): number => (left * (natural[column] ?? 0)) / total(natural, sharing);
+		const share = (column: number): number => (left * (weights[column] ?? 0)) / total(weights, sharing);
 		const cut = sharing.filter((column) => share(column) < (least[column] ?? 0));
 		if (cut.length === 0) {
 			return widths.map((width, column) => {

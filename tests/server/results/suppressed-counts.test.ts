@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { listHidden } from '../../../server/results/option-sections.ts';
-import { poolCounts } from '../../../server/results/pool-counts.ts';
+import { poolAtCuts, poolCounts } from '../../../server/results/pool-counts.ts';
 
 describe('bars of few students', () => {
 	const counts = fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 40 });
@@ -20,6 +20,30 @@ describe('bars of few students', () => {
 				expect([pooled[0]?.from, pooled.at(-1)?.to]).toEqual([0, list.length - 1]);
 				for (const [index, bar] of pooled.entries())
 					if (index > 0) expect(bar.from).toBe((pooled[index - 1]?.to ?? 0) + 1);
+			}),
+		);
+	});
+
+	test('keep the cuts they can, so that two cuts never tell of fewer between them', () => {
+		fc.assert(
+			fc.property(counts, fc.uniqueArray(fc.integer({ min: 1, max: 39 }), { maxLength: 4 }), (list, cuts) => {
+				fc.pre(list.reduce((sum, each) => sum + each, 0) >= 3);
+				const pooled = poolAtCuts(
+					list.map((count, score) => ({ from: score, to: score, count })),
+					3,
+					cuts,
+				);
+				expect(pooled.every(({ count }) => count === 0 || count >= 3)).toBe(true);
+				expect(pooled.reduce((sum, { count }) => sum + count, 0)).toBe(list.reduce((sum, each) => sum + each, 0));
+				for (const [index, bar] of pooled.entries())
+					expect(bar.from).toBe(index === 0 ? 0 : (pooled[index - 1]?.to ?? 0) + 1);
+				// A cut with three students or more on either side of it, up to its neighbours, stays a boundary.
+				const [only] = cuts.length === 1 ? cuts : [];
+				if (only === undefined || only >= list.length) return;
+				const [below, above] = [list.slice(0, only), list.slice(only)].map((half) =>
+					half.reduce((sum, each) => sum + each, 0),
+				);
+				if ((below ?? 0) >= 3 && (above ?? 0) >= 3) expect(pooled.map(({ from }) => from)).toContain(only);
 			}),
 		);
 	});

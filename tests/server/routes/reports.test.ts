@@ -135,6 +135,21 @@ describe('reports on the demo department', () => {
 		expect(find(await sectionsOf('/api/reports/form?sitting=srm-sitting-6a'), 'Decisions')).toBeUndefined();
 	});
 
+	test('two cuts of a shared copy never tell of fewer than three students between them', async () => {
+		const cuts = Array.from({ length: 8 }, (_unused, index) => `cut=${index + 14}`).join('&');
+		const url = `/api/reports/form?sitting=srm-sitting-6a&${cuts}`;
+		const reached = (find(await sectionsOf(url), 'Decisions at a cut')?.table?.rows ?? []).map((row) => String(row[2]));
+		expect(reached).toContain('hidden');
+		const counts = reached.flatMap((text) => /\((\d+) of/.exec(text)?.[1] ?? []).map(Number);
+		expect(counts.length).toBeGreaterThan(0);
+		for (const [index, count] of [22, ...counts, 0].entries()) {
+			const next = [22, ...counts, 0][index + 1] ?? 0;
+			expect(count - next === 0 || count - next >= 3).toBe(true);
+		}
+		const own = find(await sectionsOf(`${url}&copy=own`), 'Decisions at a cut')?.table?.rows ?? [];
+		expect(own.map((row) => String(row[2]))).not.toContain('hidden');
+	});
+
 	test('score bands of a blueprint are cuts, and a blueprint without them is refused', async () => {
 		const { blueprint } = await demo.store.blueprints.get('srm-unit-check-plan');
 		const bands = [
