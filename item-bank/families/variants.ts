@@ -53,16 +53,32 @@ function collect(
 	const faces = new Set([faceOf(item)]);
 	const items: Item[] = [];
 	const most = Math.max(seedsLeast, seedsEach * count);
-	for (let turn = 1; turn <= most && items.length < count; turn += 1) {
-		const variant = makeItem(family, `${seed}/${turn}`, parameters);
-		if (variant === undefined || faces.has(faceOf(variant))) continue;
-		if (findShapeDifference(variant, shape) !== undefined) continue;
-		faces.add(faceOf(variant));
-		items.push(variant);
+	let tried = 0;
+	for (const [index, asked] of [parameters, ...wider(family, parameters, item)].entries()) {
+		const prefix = index === 0 ? `${seed}` : `${seed}/wider`;
+		for (let turn = 1; turn <= most && items.length < count; turn += 1) {
+			tried += 1;
+			const variant = makeItem(family, `${prefix}/${turn}`, asked);
+			if (variant === undefined || faces.has(faceOf(variant))) continue;
+			if (findShapeDifference(variant, shape) !== undefined) continue;
+			faces.add(faceOf(variant));
+			items.push(variant);
+		}
 	}
 	if (items.length === count) return { family: family.id, items };
-	const reason = `expected ${count} variants of the same shape from "${family.id}", found ${items.length} among ${most} seeds`;
+	const reason = `expected ${count} variants of the same shape from "${family.id}", found ${items.length} among ${tried} seeds`;
 	return { family: family.id, items, reason };
+}
+
+/** Where an item's own parameters leave too few, numbers as large as its size band goes: variants keep the band, not the limit. */
+function wider(family: Family, parameters: Parameters, item: Item): readonly Parameters[] {
+	const { largest } = family.parameters;
+	const own = parameters.largest ?? largest?.usual;
+	if (largest?.kind !== 'integer' || typeof own !== 'number') return [];
+	const band = sizeBandOf(partsOf(item).flatMap((part) => allAsked(part).flatMap(numbersIn)));
+	const wide = Math.min(largest.most, Math.max(own, Number.isFinite(band) ? band : own));
+	const asked = { ...parameters, largest: wide };
+	return wide === own || checkParameters(family, asked).length > 0 ? [] : [asked];
 }
 
 type Fit = { readonly family: Family; readonly parameters: Parameters } | { readonly reason: string };

@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { families, findFamily } from '../../../item-bank/families/index.ts';
@@ -7,7 +6,7 @@ import { workOf } from '../../../item-bank/items/asked.ts';
 import { computeKey } from '../../../item-bank/items/key.ts';
 import type { Item } from '../../../item-bank/types.ts';
 import { hasCommand, requireOutside } from '../../helpers/reference.ts';
-import { worthOf } from './family-laws.ts';
+import { workWithBc } from './work-with-bc.ts';
 
 describe('the registry', () => {
 	test('has more than 24 families, each id once, each with kinds, models, standards and a depth', () => {
@@ -156,51 +155,11 @@ test.skipIf(!requireOutside('bc', hasCommand('bc')))(
 	'keys of 10,000 made items agree with bc',
 	{ timeout: 30_000 },
 	() => {
-		const keyed: { readonly line: string; readonly key: number }[] = [];
-		const numeric = families.filter(({ kinds, given }) => kinds.includes('gridded') && !given.includes('number-line'));
-		for (const family of numeric) {
-			for (let seed = 1; seed <= 550; seed += 1) {
-				const item = makeItem(family, `bc/${seed}`);
-				const line = item === undefined ? '' : (workOf(item) ?? '');
-				if (item === undefined || line === '' || line.includes('?') || !hasNumber(item)) continue;
-				keyed.push({ line, key: worthOf(item) });
-			}
-		}
-		expect(keyed.length).toBeGreaterThan(10_000);
-		const program = [
-			'define a(x) { if (x < 0) return (-x); return (x); }',
-			...keyed.map(({ line }) => writeForBc(line)),
-			'',
-		];
-		const output = execFileSync('bc', ['-q'], { input: program.join('\n'), encoding: 'utf8', maxBuffer: 2 ** 26 });
-		const theirs = output.trim().split('\n');
-		expect(keyed.map(({ line, key }) => `${line} = ${key}`)).toEqual(
-			keyed.map(({ line }, index) => `${line} = ${theirs[index]}`),
-		);
+		const { ours, theirs } = workWithBc('bc', 550);
+		expect(ours.length).toBeGreaterThan(10_000);
+		expect(ours).toEqual(theirs);
 	},
 );
-
-/** Whether the answer is a number that the item says, rather than a letter, a picture or a word. */
-function hasNumber(item: Item): boolean {
-	if (item.kind === 'gridded' || item.kind === 'point') return true;
-	return (
-		item.kind === 'choice' &&
-		item.answerIn === 'number' &&
-		item.options.every(({ content }) => content.kind === 'mathematics')
-	);
-}
-
-/** An expression of the core in the language of bc: operators mapped, absolute values as calls of a function a. */
-function writeForBc(line: string): string {
-	let written = '';
-	let canEnd = false;
-	for (const glyph of line) {
-		if (glyph === '|') written += canEnd ? ')' : 'a(';
-		else written += { '×': '*', '÷': '/' }[glyph] ?? glyph;
-		if (glyph !== ' ' && !(glyph === '|' && canEnd)) canEnd = /[0-9)]/.test(glyph);
-	}
-	return written;
-}
 
 function describeFace(item: Item | undefined): string {
 	return item === undefined ? 'none' : faceOf(item);
