@@ -13,6 +13,7 @@ import { coverageSections, type Lens, reportEvidence } from './evidence-report.t
 import { formSections } from './form-sections.ts';
 import { gatherSupply, groupSections, type NextSupply } from './group-sections.ts';
 import { itemSections } from './item-sections.ts';
+import { itemViewSections } from './item-view.ts';
 import { patternSections } from './pattern-sections.ts';
 import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
 import { scaleSections } from './scale-sections.ts';
@@ -35,6 +36,8 @@ export interface ReportMaterial {
 	readonly cuts: ScoreCuts;
 	readonly levels: DokLevels;
 	readonly compared: ComparedGroups | undefined;
+	/** Id of the item that is viewed. */
+	readonly item: string | undefined;
 	/** Items that may be proposed; empty where the report proposes none. */
 	readonly bank: readonly ItemRecord[];
 }
@@ -83,6 +86,12 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 				...forms.flatMap(({ result, title }) => scaleSections(result, title, copy, cuts)),
 				...parts.differences(),
 			];
+		case 'item':
+			return itemViewSections(
+				material.item ?? '',
+				forms.map((form) => ({ title: titleOfForm(form, material), sittings: form.sets.length, result: form.result })),
+				copy,
+			);
 		case 'form':
 			return parts.form();
 		case 'patterns':

@@ -218,6 +218,19 @@ describe('reports on the demo department', () => {
 		expect(shared.flatMap(({ proposals: told = [] }) => told)).toEqual([]);
 	});
 
+	test('one item is told over all its sittings, and an item nobody met is refused', async () => {
+		const { items } = await demo.store.forms.get('srm-unit-check-a');
+		const sections = await sectionsOf(`/api/reports/item?item=${items[0]?.id}`);
+		expect(sections[0]?.table?.rows.map((row) => row.slice(1, 4))).toEqual([['1', 1, 4]]);
+		const kinds = sections.flatMap(({ plot }) => plot ?? []);
+		expect(kinds.map((plot) => (plot.kind === 'option-curves' ? plot.panels.length : 0))).toEqual([1]);
+		const all = await sectionsOf('/api/reports/items');
+		const row = find(all, 'Items: Unit check: integers, Form A')?.table?.rows[0];
+		expect(sections[0]?.table?.rows[0]?.slice(4, 7)).toEqual(row?.slice(3, 6));
+		const refused = await demo.send('GET', '/api/reports/item?item=srm-nothing');
+		expect([refused.status, refused.json.code]).toEqual([422, 'report-refused']);
+	});
+
 	test('forms side by side never claim to be equated', async () => {
 		const [scores, anchors] = await sectionsOf('/api/reports/compare');
 		expect(scores?.notes.join()).toMatch(/not equated/);
