@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { buildApp } from './app.ts';
 import { type DemoReport, fillDemo } from './demo.ts';
 import { projectRoot } from './project-root.ts';
@@ -141,17 +141,5 @@ async function listen(app: ReturnType<typeof buildApp>, port: number, host: stri
 		const code = error instanceof Error && 'code' in error ? error.code : undefined;
 		if (code === 'EADDRINUSE' || code === 'EACCES') throw new PortRefusedError(port, error);
 		throw error;
-	}
-}
-
-if (/^main\.[jt]s$/.test(basename(process.argv[1] ?? ''))) {
-	try {
-		await runService({ dataFolder: findDataFolder(), port: findPort(), host: '127.0.0.1' }, (line) =>
-			console.log(line),
-		);
-	} catch (error) {
-		if (!(error instanceof Error && 'code' in error)) throw error;
-		console.error(error.message);
-		process.exitCode = 1;
 	}
 }

@@ -109,7 +109,7 @@ describe('the README', () => {
 		const kinds = Object.entries(schema.$defs)
 			.filter(([name]) => name.endsWith('Item'))
 			.flatMap(([, definition]) => definition.properties?.kind?.const ?? []);
-		const listed = /Item kinds so far: ([^.]+)\./.exec(readme)?.[1]?.split(/, | and /);
+		const listed = /\*\*Items\*\* of these kinds: ([^.]+)\./.exec(readme)?.[1]?.split(/, | and /);
 		expect(listed?.sort()).toEqual(kinds.sort());
 	});
 });
