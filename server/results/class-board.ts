@@ -12,7 +12,7 @@ import { diagnoseTable } from './pattern-sections.ts';
 import { intervalText, leastShared, makeSection, percent, type ReportCell } from './report-text.ts';
 import { buildResultTable, type ResultSet } from './result-set.ts';
 
-/** Class columns that a plot has room for. */
+/** Class columns that a page and a plot have room for. */
 const mostColumns = 7;
 
 /** A class group with all its sittings. */
@@ -61,11 +61,16 @@ export function classBoardSections(
 		return { standard, cells: cells.map((cell, place) => spotOf(cell, isTotalHidden || hidden.has(place))) };
 	});
 	const columns = classes.map(({ name }) => name);
+	const { headings, lines } = layOut(
+		'Standard',
+		columns,
+		rows.map(({ standard, cells }) => [standard, ...cells.map(tellSpot)]),
+	);
 	return [
 		makeSection(
 			'Points earned by standard and class',
-			['Standard', ...columns],
-			rows.map(({ standard, cells }) => [standard, ...cells.map(tellSpot)]),
+			headings,
+			lines,
 			[
 				'Classes differ in who is in them, in what was taught so far and, where they sat different forms, in the items: this is no comparison of teachers.',
 			],
@@ -78,6 +83,19 @@ export function classBoardSections(
 					},
 		),
 	];
+}
+
+/** A table with a column a class, or with a row a class where there are many. */
+function layOut(
+	heading: string,
+	classes: readonly string[],
+	rows: readonly (readonly ReportCell[])[],
+): { readonly headings: readonly string[]; readonly lines: readonly (readonly ReportCell[])[] } {
+	if (classes.length <= mostColumns) return { headings: [heading, ...classes], lines: rows };
+	return {
+		headings: ['Class', ...rows.map(([name]) => String(name ?? ''))],
+		lines: classes.map((name, place) => [name, ...rows.map((row) => row[place + 1] ?? null)]),
+	};
 }
 
 function spotOf(cell: EvidenceCell | undefined, isHidden: boolean): EvidenceSpot | null {
@@ -160,16 +178,16 @@ export function classPatternSections(
 		getPattern(pattern).name,
 		...counts.map((count, place) => (count === undefined ? 'hidden' : `${count} of ${classes[place]?.students ?? 0}`)),
 	]);
+	const { headings, lines } = layOut(
+		'Answers consistent with',
+		classes.map(({ name }) => name),
+		rows,
+	);
 	const hiding = ` Counts under ${leastShared} are hidden, with others that would give them away.`;
 	return [
-		makeSection(
-			`Wrong ideas by class: ${title}`,
-			['Answers consistent with', ...classes.map(({ name }) => name)],
-			rows,
-			[
-				`Students whose answers repeat the idea. Among so few, one or two more or fewer is no difference between classes.${copy === 'own' ? '' : hiding}`,
-			],
-		),
+		makeSection(`Wrong ideas by class: ${title}`, headings, lines, [
+			`Students whose answers repeat the idea. Among so few, one or two more or fewer is no difference between classes.${copy === 'own' ? '' : hiding}`,
+		]),
 	];
 }
 

@@ -4,6 +4,7 @@ import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import { createRandom } from '../../../item-bank/random/random.ts';
 import type { Item } from '../../../item-bank/types.ts';
 import { changeSections } from '../../../server/results/change-section.ts';
+import { classPatternSections } from '../../../server/results/class-board.ts';
 import { comparisonSections } from '../../../server/results/comparison-sections.ts';
 import { differenceSection } from '../../../server/results/difference-section.ts';
 import { buildResultTable, type ResultSet, tableByCode } from '../../../server/results/result-set.ts';
@@ -195,5 +196,40 @@ describe('change since the sitting before', () => {
 		]);
 		expect(changeSections(few, lens, 'own')[0]?.table?.rows[0]?.[1]).toBe('100 %');
 		expect(changeSections([earlier], lens, 'shared')).toEqual([]);
+	});
+});
+
+describe('wrong ideas by class', () => {
+	const tableFor = (count: number) =>
+		classPatternSections(
+			{
+				classes: codesOf('Class', count).map((name) => ({ name, students: 20 })),
+				patterns: [
+					{
+						pattern: 'signs-dropped',
+						counts: codesOf('n', count).map((_unused, place) => (place === 1 ? undefined : 4)),
+					},
+				],
+			},
+			'Form',
+			'shared',
+		)[0]?.table;
+
+	test('stand in columns for few classes and in rows for many', () => {
+		expect(tableFor(3)).toEqual({
+			headings: ['Answers consistent with', 'Class-1', 'Class-2', 'Class-3'],
+			rows: [['every sign is dropped', '4 of 20', 'hidden', '4 of 20']],
+		});
+		const many = tableFor(12);
+		expect(many?.headings).toEqual(['Class', 'every sign is dropped']);
+		expect(many?.rows.slice(0, 2)).toEqual([
+			['Class-1', '4 of 20'],
+			['Class-2', 'hidden'],
+		]);
+		expect(many?.rows).toHaveLength(12);
+	});
+
+	test('say nothing of one class', () => {
+		expect(tableFor(1)).toBeUndefined();
 	});
 });
