@@ -2,11 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { listAnswerPlaces } from '../../../item-bank/forms/answer-places.ts';
 import type { ItemRecord } from '../../../item-bank/items/record.ts';
 import { createRandom } from '../../../item-bank/random/random.ts';
-import type { Item } from '../../../item-bank/types.ts';
+import type { Item, Report } from '../../../item-bank/types.ts';
+import { layReport } from '../../../server/print/report/report-pages.ts';
 import { changeSections } from '../../../server/results/change-section.ts';
 import { classPatternSections } from '../../../server/results/class-board.ts';
 import { comparisonSections } from '../../../server/results/comparison-sections.ts';
+import { composeReport } from '../../../server/results/compose-report.ts';
 import { differenceSection } from '../../../server/results/difference-section.ts';
+import { writeReportCsv } from '../../../server/results/report-csv.ts';
 import { buildResultTable, type ResultSet, tableByCode } from '../../../server/results/result-set.ts';
 import { makeGridded } from '../../helpers/items.ts';
 
@@ -231,5 +234,62 @@ describe('wrong ideas by class', () => {
 
 	test('say nothing of one class', () => {
 		expect(tableFor(1)).toBeUndefined();
+	});
+});
+
+describe('answers that say little', () => {
+	const kinds = ['coverage', 'class', 'items', 'item', 'form', 'patterns', 'groups', 'compare', 'pack'] as const;
+	const both = (sat: Omit<Sat, 'id' | 'form'>): readonly ResultSet[] => [
+		satBy({ ...sat, id: 'one', form: 'form-a' }),
+		satBy({ ...sat, id: 'two', form: 'form-b', group: 'class-b', date: '2026-10-01' }),
+	];
+	const five = ['a', 'b', 'c', 'd', 'e'];
+
+	test.each([
+		['one student, all right', both({ codes: ['S-1'], items: five })],
+		['one student, all wrong', both({ codes: ['S-1'], items: five, isRight: () => false })],
+		['one item', both({ codes: codesOf('S', 12), items: ['a'], isRight: (code) => code.endsWith('1') })],
+		['everybody all right', both({ codes: codesOf('S', 12), items: five })],
+		['everybody all wrong', both({ codes: codesOf('S', 12), items: five, isRight: () => false })],
+		['everybody alike', both({ codes: codesOf('S', 12), items: five, isRight: (_code, item) => item < 2 })],
+		['items that tell the same', both({ codes: codesOf('S', 12), items: five, isRight: (code) => code < 'S-3' })],
+		[
+			'ten students at random',
+			both({ codes: codesOf('S', 10), items: five, isRight: (code, item) => (code.length + item * 7) % 3 > 0 }),
+		],
+	])('still make every report, in both copies, on paper too: %s', (_title, sets) => {
+		for (const kind of kinds) {
+			for (const copy of ['shared', 'own'] as const) {
+				const sections = composeReport(kind, {
+					sets,
+					sat: [],
+					titles: new Map(),
+					groupNames: new Map(),
+					copy,
+					lens: { framework: 'teks-math', edition: '2012' },
+					cuts: [{ label: 'cut', from: 2 }],
+					levels: new Map(),
+					compared: { focal: new Set(['class-a']), reference: new Set() },
+					item: 'a',
+					bank: [],
+				});
+				expect(sections.length, `${kind} ${copy}`).toBeGreaterThan(0);
+				const spelled = JSON.stringify(sections, (_key, value) =>
+					typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
+				);
+				expect(spelled, `${kind} ${copy}`).not.toMatch(/NaN|undefined|Infinity/);
+				const report: Report = {
+					kind,
+					title: kind,
+					copy,
+					simulated: false,
+					sittings: [],
+					cautions: ['Care.'],
+					sections,
+				};
+				expect(layReport(report, 'a4').length).toBeGreaterThan(0);
+				expect(writeReportCsv(report)).toContain('Care.');
+			}
+		}
 	});
 });
