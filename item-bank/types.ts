@@ -2701,7 +2701,7 @@ export interface SittingRead {
  * What sittings show, as sections of sentences and tables, with the cautions that belong to it.
  */
 export interface Report {
-	readonly kind: 'coverage' | 'class' | 'items' | 'form' | 'patterns' | 'groups' | 'compare' | 'pack';
+	readonly kind: 'coverage' | 'class' | 'items' | 'item' | 'form' | 'patterns' | 'groups' | 'compare' | 'pack';
 	readonly title: string;
 	/**
 	 * Shared: groups under 10 students are hidden, and what would give them away. Own: the class teacher's copy, with student codes, hides nothing.

@@ -90,6 +90,8 @@ export interface ReportQuery extends EvidenceQuery {
 	readonly blueprint?: string;
 	/** DOK of standards, such as 6.3(D)=2. */
 	readonly depth?: readonly string[];
+	/** Item that a report of the kind "item" is on. */
+	readonly item?: string;
 	/** Class groups whose answers are compared item by item. */
 	readonly focal?: readonly string[];
 	/** Class groups they are compared with; all others when left out. */

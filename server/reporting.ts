@@ -24,6 +24,8 @@ export interface ReportOrder {
 	readonly blueprint?: string | undefined;
 	/** Depth that the department gives its standards. */
 	readonly levels?: DokLevels | undefined;
+	/** Id of the item that a report of the kind "item" is on. */
+	readonly item?: string | undefined;
 	/** Groups to compare item by item. */
 	readonly compared?: ComparedGroups | undefined;
 }
@@ -51,8 +53,14 @@ export async function makeReport(store: Store, order: ReportOrder): Promise<Repo
 		cuts: await readCuts(store, order),
 		levels: order.levels ?? new Map(),
 		compared: order.compared,
+		item: order.item,
 		bank: copy === 'own' && (kind === 'class' || kind === 'groups') ? await readUngiven(store) : [],
 	});
+	if (sections.length === 0) {
+		throw new ReportRefusedError(
+			`expected an item that stood on a form of these sittings, found "${order.item ?? ''}"`,
+		);
+	}
 	return {
 		kind,
 		title: reportTitles[kind],
@@ -92,6 +100,7 @@ const reportTitles: Readonly<Record<Report['kind'], string>> = {
 	coverage: 'What students did, standard by standard',
 	class: 'Class report',
 	items: 'Item analysis',
+	item: 'One item over its sittings',
 	form: 'Scores and reliability',
 	patterns: 'Wrong ideas that answers are consistent with',
 	groups: 'Who could work on the same thing',

@@ -27,6 +27,7 @@ export const analysisCommand: Command = {
 	name: 'analysis',
 	usage: [
 		'analysis items SITTING … [--focal GROUP … or --focal-codes FILE] [--reference GROUP …]',
+		'analysis item ITEM [SITTING …]',
 		'analysis form SITTING … [--cut N …] [--blueprint B]',
 		'analysis patterns SITTING …',
 		'analysis groups SITTING … --own',
@@ -37,12 +38,12 @@ export const analysisCommand: Command = {
 		'says what responses show: items, scores, wrong ideas they are consistent with, groups, coverage, forms side by side',
 	options: shared,
 	run: async (call) => {
-		const [kind, ...sittings] = call.words;
-		const report = await make(
-			call,
-			pickKind(kind, ['items', 'form', 'patterns', 'groups', 'coverage', 'compare']),
-			sittings,
-		);
+		const [word, ...words] = call.words;
+		const kind = pickKind(word, ['items', 'item', 'form', 'patterns', 'groups', 'coverage', 'compare']);
+		const item = kind === 'item' ? words[0] : undefined;
+		if (kind === 'item' && item === undefined) throw new UsageError('expected ITEM, found none');
+		const sittings = kind === 'item' ? words.slice(1) : words;
+		const report = await make(call, kind, sittings, item);
 		return { value: report, lines: [...report.cautions, ...report.sections.flatMap(listSection)] };
 	},
 };
@@ -94,7 +95,7 @@ function pickKind<Kind extends Report['kind']>(word: string | undefined, kinds: 
 	throw new UsageError(`expected ${kinds.join(', ')}, found ${word === undefined ? 'nothing' : `"${word}"`}`);
 }
 
-async function make(call: Call, kind: Report['kind'], sittings: readonly string[]): Promise<Report> {
+async function make(call: Call, kind: Report['kind'], sittings: readonly string[], item?: string): Promise<Report> {
 	const { own, framework = 'teks-math', edition = '2012', blueprint } = call.options;
 	const order = {
 		cuts: readCuts(call),
@@ -109,6 +110,7 @@ async function make(call: Call, kind: Report['kind'], sittings: readonly string[
 		copy: own === true ? 'own' : 'shared',
 		lens: { framework: String(framework), edition: String(edition) },
 		...order,
+		...(item === undefined ? {} : { item }),
 	});
 }
 

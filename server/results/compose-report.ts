@@ -6,6 +6,7 @@ import { findFramework } from '../../item-bank/standards/code.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
 import { alignmentSection, type DokLevels } from './alignment-sections.ts';
 import { changeSections } from './change-section.ts';
+import { classBoardSections, classPatternSections, countByClass } from './class-board.ts';
 import { classSections } from './class-sections.ts';
 import { type ComparedForm, comparisonSections } from './comparison-sections.ts';
 import { type ComparedGroups, differenceSection } from './difference-section.ts';
@@ -13,6 +14,7 @@ import { coverageSections, type Lens, reportEvidence } from './evidence-report.t
 import { formSections } from './form-sections.ts';
 import { gatherSupply, groupSections, type NextSupply } from './group-sections.ts';
 import { itemSections } from './item-sections.ts';
+import { itemViewSections } from './item-view.ts';
 import { patternSections } from './pattern-sections.ts';
 import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
 import { scaleSections } from './scale-sections.ts';
@@ -35,6 +37,8 @@ export interface ReportMaterial {
 	readonly cuts: ScoreCuts;
 	readonly levels: DokLevels;
 	readonly compared: ComparedGroups | undefined;
+	/** Id of the item that is viewed. */
+	readonly item: string | undefined;
 	/** Items that may be proposed; empty where the report proposes none. */
 	readonly bank: readonly ItemRecord[];
 }
@@ -62,7 +66,11 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 	const parts = {
 		asked: () => askedSections(forms, material),
 		form: () => forms.flatMap(({ result, title }) => formSections(result, title, copy, cuts)),
-		patterns: () => forms.flatMap(({ result, title }) => patternSections(result, title, copy)),
+		patterns: () =>
+			forms.flatMap(({ sets: own, result, title }) => [
+				...patternSections(result, title, copy),
+				...classPatternSections(countByClass(own, material.groupNames, copy), title, copy),
+			]),
 		items: () => forms.flatMap(({ result, title }) => itemSections(result, title, copy)),
 		differences: () =>
 			compared === undefined
@@ -76,13 +84,24 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 	};
 	switch (kind) {
 		case 'coverage':
-			return [...coverageSections(evidence, lens), ...changeSections(sets, lens, copy), ...parts.asked()];
+			return [
+				...coverageSections(evidence, lens),
+				...classBoardSections(sets, material.groupNames, evidence, lens, copy),
+				...changeSections(sets, lens, copy),
+				...parts.asked(),
+			];
 		case 'items':
 			return [
 				...parts.items(),
 				...forms.flatMap(({ result, title }) => scaleSections(result, title, copy, cuts)),
 				...parts.differences(),
 			];
+		case 'item':
+			return itemViewSections(
+				material.item ?? '',
+				forms.map((form) => ({ title: titleOfForm(form, material), sittings: form.sets.length, result: form.result })),
+				copy,
+			);
 		case 'form':
 			return parts.form();
 		case 'patterns':
@@ -106,12 +125,14 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 					forms.map((form) => ({
 						form: titleOfForm(form, material),
 						sets: form.sets,
+						byClass: countByClass(form.sets, material.groupNames, copy),
 						result: form.result,
 					})),
 					evidence,
 					copy,
 				),
 				...coverageSections(evidence, lens).slice(0, 1),
+				...classBoardSections(sets, material.groupNames, evidence, lens, copy),
 				...changeSections(sets, lens, copy),
 				...parts.patterns(),
 				...forms.flatMap(({ result, title }) => itemSections(result, title, copy, 'meeting')),

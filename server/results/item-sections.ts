@@ -1,7 +1,6 @@
 import { measureDifficulty } from '../../item-bank/analysis/difficulty.ts';
 import { type DistractorTable, type OptionFlag, tabulateDistractors } from '../../item-bank/analysis/distractors.ts';
 import { type Finding, found, foundValue } from '../../item-bank/analysis/finding.ts';
-import { listFrequentAnswers } from '../../item-bank/analysis/frequent-answers.ts';
 import { measureOmitRates } from '../../item-bank/analysis/omit-rates.ts';
 import { measureCorrelations } from '../../item-bank/analysis/point-biserial.ts';
 import {
@@ -16,24 +15,12 @@ import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { measureUpperLower, type UpperLower } from '../../item-bank/analysis/upper-lower.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
-import type { Explanation } from '../../item-bank/patterns/explain-answer.ts';
-import { getPattern } from '../../item-bank/patterns/index.ts';
 import type { Report, ReportSection } from '../../item-bank/types.ts';
+import { answerSection } from './answer-section.ts';
 import { listHidden, optionSections } from './option-sections.ts';
-import {
-	figureOf,
-	hideSmall,
-	intervalText,
-	leastShared,
-	makeSection,
-	percent,
-	type ReportCell,
-	roundTo,
-} from './report-text.ts';
+import { figureOf, hideSmall, intervalText, makeSection, type ReportCell, roundTo } from './report-text.ts';
 import type { ResultTable } from './result-set.ts';
 
-/** Wrong ideas named for one answer; beyond that the answer tells little. */
-const mostNames = 3;
 /** Wrong answers a meeting has time for. */
 const mostInMeeting = 12;
 
@@ -49,7 +36,7 @@ export function itemSections(
 	if (depth === 'meeting') {
 		return [
 			readingTable(result, title, copy, 'meeting'),
-			answerTable(result, title, copy, mostInMeeting),
+			answerSection(result, title, copy, { atMost: mostInMeeting }),
 			itemTable(result, title),
 		];
 	}
@@ -57,7 +44,7 @@ export function itemSections(
 		itemTable(result, title),
 		readingTable(result, title, copy),
 		...optionSections(result, title, copy),
-		answerTable(result, title, copy),
+		answerSection(result, title, copy),
 	];
 }
 
@@ -173,53 +160,4 @@ function isKeyInDoubt(finding: Finding<DistractorTable>): boolean {
 
 function separationOf(finding: Finding<UpperLower>): Finding<number> {
 	return finding.kind === 'found' ? found(finding.value.discrimination) : finding;
-}
-
-function answerTable(
-	{ table, places }: ResultTable,
-	title: string,
-	copy: Report['copy'],
-	atMost = Infinity,
-): ReportSection {
-	const options = tabulateDistractors(keepComplete(table).table);
-	const rows = table.columns.flatMap((column, index): readonly (readonly ReportCell[])[] => {
-		const place = places[index];
-		const distractors = options[index];
-		// What is hidden among the options is not told here either.
-		const hidden: ReadonlySet<string> =
-			copy === 'shared' && distractors?.kind === 'found' ? listHidden(distractors.value.options) : new Set();
-		const frequent = place && foundValue(listFrequentAnswers(column, place.item));
-		return (frequent ?? [])
-			.filter(({ answer, count }) => copy === 'own' || (count >= leastShared && !hidden.has(answer)))
-			.map(({ answer, count, share, interval, explanation }) => [
-				place?.label ?? '',
-				place?.item.kind === 'choice' || place?.item.kind === 'inline-choice'
-					? answer.toUpperCase()
-					: answer.replace(/^-/, '−'),
-				count,
-				percent(share),
-				intervalText(interval),
-				describePatterns(explanation),
-			]);
-	});
-	const shown = rows.length <= atMost ? rows : [...rows].sort((a, b) => Number(b[2]) - Number(a[2])).slice(0, atMost);
-	const left =
-		shown.length === rows.length
-			? []
-			: [`The ${shown.length} most frequent of ${rows.length}; the item report has all.`];
-	const note = copy === 'shared' ? [`Answers of fewer than ${leastShared} students are not listed.`] : [];
-	return makeSection(
-		`Frequent wrong answers: ${title}`,
-		['Place', 'Answer', 'Students', 'Share', '95 % interval', 'Consistent with'],
-		shown,
-		['“Consistent with” is a hint: one answer can come from several ideas, or from none.', ...left, ...note],
-	);
-}
-
-/** What an answer is consistent with, in words; never more. */
-function describePatterns(explanation: Explanation | undefined): string {
-	if (explanation === undefined || explanation.patterns.length === 0) return '';
-	const names = explanation.patterns.slice(0, mostNames).map((id) => getPattern(id).name);
-	const more = explanation.patterns.length - names.length;
-	return `${names.join('; or ')}${more > 0 ? `; or ${more} more` : ''}`;
 }

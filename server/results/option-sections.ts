@@ -12,15 +12,16 @@ const mostPanels = 8;
 const groupsWanted = 4;
 const leastInGroup = 10;
 
-/** How the options of choice items worked, with a plot over score groups where these are large enough: a section for every eight items. */
+/** How the options of choice items worked, with a plot over score groups where these are large enough: a section for every eight items, or for the item at one column. */
 export function optionSections(
 	{ table, places }: ResultTable,
 	title: string,
 	copy: Report['copy'],
+	only?: number,
 ): readonly ReportSection[] {
 	const { table: complete } = keepComplete(table);
 	const told = tabulateDistractors(complete).flatMap((finding, index) => {
-		if (finding.kind === 'refused') return [];
+		if (finding.kind === 'refused' || (only !== undefined && index !== only)) return [];
 		const hidden: ReadonlySet<string> = copy === 'own' ? new Set() : listHidden(finding.value.options);
 		return [{ index, label: places[index]?.label ?? '', value: finding.value, hidden }];
 	});
@@ -104,7 +105,7 @@ function roundShare(share: number): number {
 /** What to look at, in words. */
 const flagWords: Readonly<Record<OptionFlag, string>> = {
 	'rarely-chosen': 'marked by few',
-	'draws-strong': 'goes with higher scores',
+	'draws-strong': 'not with lower scores',
 	'key-draws-weak': 'key goes with lower scores',
 	'above-key-in-upper': 'more than the key in the upper group',
 };

@@ -5,7 +5,9 @@ import { measureCorrelations } from '../../item-bank/analysis/point-biserial.ts'
 import { measureReliability } from '../../item-bank/analysis/reliability.ts';
 import { keepComplete } from '../../item-bank/analysis/select-students.ts';
 import { getPattern } from '../../item-bank/patterns/index.ts';
+import type { PatternId } from '../../item-bank/patterns/pattern.ts';
 import type { Evidence, EvidenceEntry, Report, ReportSection } from '../../item-bank/types.ts';
+import type { ClassPatterns } from './class-board.ts';
 import { nameModel } from './evidence-report.ts';
 import { diagnoseTable } from './pattern-sections.ts';
 import { hideSmall, intervalText, leastShared, makeSection, percent, type ReportCell, roundTo } from './report-text.ts';
@@ -17,6 +19,7 @@ export interface SummedForm {
 	readonly form: string;
 	readonly sets: readonly ResultSet[];
 	readonly result: ResultTable;
+	readonly byClass: ClassPatterns;
 }
 
 /** Cells named at either end, wrong ideas and items named for a form, at most. */
@@ -95,7 +98,7 @@ function compareEnds(low: readonly EvidenceEntry[], high: readonly EvidenceEntry
 	return `${order}${few}`;
 }
 
-function tellPatterns({ form, result }: SummedForm, copy: Report['copy']): readonly [string, string] {
+function tellPatterns({ form, result, byClass }: SummedForm, copy: Report['copy']): readonly [string, string] {
 	const hidden = hideSmall(result.table.students.length, copy);
 	if (hidden !== undefined) return [`${form}: hidden.`, hidden];
 	const diagnoses = diagnoseTable(result);
@@ -107,12 +110,23 @@ function tellPatterns({ form, result }: SummedForm, copy: Report['copy']): reado
 	if (told.length === 0) return [`${form}: none by ${leastShared} students or more.`, `${answered} students.`];
 	const list = told.map(
 		({ pattern, repeated, interval }) =>
-			`${getPattern(pattern).name}, ${repeated} of ${answered} (${intervalText(interval)})`,
+			`${getPattern(pattern).name}, ${repeated} of ${answered} (${intervalText(interval)})${tellWhere(byClass, pattern, repeated)}`,
 	);
 	return [
 		`${form}: ${list.join('; ')}.`,
 		'Consistent with, three answers or more each; one answer can fit several ideas or none.',
 	];
+}
+
+/** The class that most of the students are in, where it may be told and is no accident of one or two. */
+function tellWhere({ classes, patterns }: ClassPatterns, pattern: PatternId, all: number): string {
+	if (classes.length < 2) return '';
+	const counts = patterns.find((each) => each.pattern === pattern)?.counts ?? [];
+	const place = counts.findIndex((count = 0) => count >= leastShared && count * 2 > all);
+	const found = classes[place];
+	return found === undefined
+		? ''
+		: `, ${counts[place] === all ? 'all' : `${counts[place]} of them`} in ${found.name} (${found.students} students)`;
 }
 
 function tellItems({ form, result }: SummedForm, copy: Report['copy']): readonly [string, string] {

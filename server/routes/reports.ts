@@ -9,7 +9,7 @@ import { writeReportCsv } from '../results/report-csv.ts';
 import type { Store } from '../store/open-store.ts';
 import { idParameter, signalOfClose } from './shared.ts';
 
-const kinds = ['coverage', 'class', 'items', 'form', 'patterns', 'groups', 'compare', 'pack'];
+const kinds = ['coverage', 'class', 'items', 'item', 'form', 'patterns', 'groups', 'compare', 'pack'];
 const params = pathParameters({ kind: { enum: kinds, description: 'What is told.' } });
 const lensFields = {
 	sitting: {
@@ -36,6 +36,7 @@ const askFields = {
 		items: { type: 'string', pattern: '^.{1,30}=[1-4]$' },
 		description: 'DOK of a standard, such as 6.3(D)=2; repeat for several.',
 	},
+	item: { ...idParameter, description: 'Id of the item, for a report of the kind "item".' },
 	focal: {
 		type: 'array',
 		maxItems: 100,
@@ -116,13 +117,14 @@ export function addReportRoutes(app: FastifyInstance, store: Store): void {
 
 function orderOf(query: ReportQuery): Omit<ReportOrder, 'kind'> {
 	const { sitting = [], copy = 'shared', framework = 'teks-math', edition = '2012' } = query;
-	const { cut, blueprint, depth = [], focal = [], reference = [] } = query;
+	const { cut, blueprint, item, depth = [], focal = [], reference = [] } = query;
 	return {
 		sittings: sitting,
 		copy,
 		lens: { framework, edition },
 		cuts: cut,
 		blueprint,
+		item,
 		levels: readLevels(depth),
 		compared: focal.length === 0 ? undefined : { focal: new Set(focal), reference: new Set(reference) },
 	};

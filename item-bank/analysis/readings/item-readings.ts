@@ -89,7 +89,7 @@ export function readOmits(rates: Finding<OmitRates>): Reading {
 
 const flagWords: Readonly<Record<OptionFlag, string>> = {
 	'rarely-chosen': 'fewer than 5 % chose it, so it does no work',
-	'draws-strong': 'students who chose it did better on the rest',
+	'draws-strong': 'students who chose it did no worse on the rest',
 	'key-draws-weak': 'it is the key, yet students who chose it did worse on the rest: check it',
 	'above-key-in-upper': 'the strongest students chose it more often than the key: check the key',
 };

@@ -16,54 +16,76 @@ const togetherRows = 3;
 
 /** Deals pieces out to pages in order. Tables fill the page they begin on and go on below their headings on the next. */
 export function dealPieces(pieces: readonly ReportPiece[], height: number, gap: number): readonly (readonly Box[])[] {
-	const pages: Box[][] = [];
-	let page: Box[] = [];
-	let used = 0;
-	let held: Box[] = [];
-	const turn = (): void => {
-		if (page.length > 0) pages.push(page);
-		[page, used] = [[], 0];
-	};
-	const put = (box: Box): void => {
-		page.push(box);
-		used += box.height + gap;
-	};
-	const heldHeight = (): number => held.reduce((sum, box) => sum + box.height + gap, 0);
-	const release = (): void => {
-		for (const box of held) put(box);
-		held = [];
-	};
+	const pager = createPager(height, gap);
 	for (const piece of pieces) {
 		if ('turn' in piece) {
-			release();
-			turn();
-		} else if ('box' in piece) {
-			held.push(piece.box);
-			if (piece.isHeading === true) continue;
-			if (used + heldHeight() - gap > height) turn();
-			release();
-		} else {
-			const { table } = piece;
-			let from = 0;
-			do {
-				const start = from === 0 ? heldHeight() : 0;
-				const fitting = rowsThatFit(table, from, height - used - start);
-				const wanted = table.rows <= wholeRows ? table.rows : Math.min(togetherRows, table.rows - from);
-				if (from + fitting < table.rows && fitting < wanted && page.length > 0) {
-					turn();
-					continue;
-				}
-				release();
-				const to = leaveTogether(table.rows, from, Math.max(fitting, Math.min(1, table.rows - from)));
-				put(table.piece(from, to));
-				from = to;
-				if (from < table.rows) turn();
-			} while (from < table.rows);
+			pager.release();
+			pager.turn();
+		} else if ('table' in piece) dealTable(piece.table, pager);
+		else if (piece.isHeading === true) pager.hold(piece.box);
+		else {
+			if (piece.box.height > pager.room()) pager.turn();
+			pager.release();
+			pager.put(piece.box);
 		}
 	}
-	release();
-	turn();
-	return pages;
+	pager.release();
+	pager.turn();
+	return pager.pages;
+}
+
+function dealTable(table: LaidTable, pager: Pager): void {
+	let from = 0;
+	do {
+		if (!beginsWell(table, from, pager.room())) pager.turn();
+		pager.release();
+		const fitting = Math.max(rowsThatFit(table, from, pager.room()), Math.min(1, table.rows - from));
+		const to = leaveTogether(table.rows, from, fitting);
+		pager.put(table.piece(from, to));
+		from = to;
+		if (from < table.rows) pager.turn();
+	} while (from < table.rows);
+}
+
+/** Whether enough of a table has room: its headings, all of a short table, and of a long one more than a row or two. */
+function beginsWell(table: LaidTable, from: number, room: number): boolean {
+	const wanted = table.rows <= wholeRows ? table.rows : Math.min(togetherRows, table.rows - from);
+	const fitting = rowsThatFit(table, from, room);
+	return table.heightOf(from, from) <= room && (fitting >= wanted || from + fitting >= table.rows);
+}
+
+/** Pages being filled. Held boxes, which are headings, go with whatever comes next. */
+interface Pager {
+	readonly pages: readonly (readonly Box[])[];
+	/** Height left on the page below the held boxes. */
+	readonly room: () => number;
+	readonly hold: (box: Box) => void;
+	/** Puts the held boxes on the page. */
+	readonly release: () => void;
+	readonly put: (box: Box) => void;
+	/** Begins a new page, unless the page is empty; held boxes stay held. */
+	readonly turn: () => void;
+}
+
+function createPager(height: number, gap: number): Pager {
+	const pages: Box[][] = [];
+	let page: Box[] = [];
+	let held: Box[] = [];
+	const heightOf = (boxes: readonly Box[]): number => boxes.reduce((sum, box) => sum + box.height + gap, 0);
+	return {
+		pages,
+		room: () => height - heightOf(page) - heightOf(held),
+		hold: (box) => void held.push(box),
+		release: () => {
+			page.push(...held);
+			held = [];
+		},
+		put: (box) => void page.push(box),
+		turn: () => {
+			if (page.length > 0) pages.push(page);
+			page = [];
+		},
+	};
 }
 
 function rowsThatFit({ rows, heightOf }: LaidTable, from: number, room: number): number {

@@ -62,6 +62,13 @@ test('a file goes from preview over a dry run into a sitting, an analysis and a 
 	const analysis = await run(['analysis', 'items', id, '--own']);
 	expect(analysis.out).toContain('A sum of unlike signs');
 	expect((await run(['analysis', 'items', id])).out).toContain('Hidden: fewer than 10 students.');
+	expect((await run(['analysis', 'item', 'every-kind-item-1', '--own'])).out).toContain('over all its sittings');
+	expect((await run(['analysis', 'item'])).err).toContain('expected ITEM, found none');
+	expect((await run(['analysis', 'form', id, '--own', '--cut', 'many'])).err).toContain('found "many"');
+	expect((await run(['analysis', 'coverage', id, '--depth', '6.3(D)'])).err).toContain('found "6.3(D)"');
+	const codes = write('codes.txt', '6A-01\n');
+	const compared = await run(['analysis', 'items', id, '--own', '--focal-codes', codes]);
+	expect(compared.out).toContain('500 in both, found 1 and 1');
 	const report = await run(['report', 'class', '--to', join(folder, 'out'), '--sitting', id, '--own']);
 	expect(report.status).toBe(0);
 	for (const ending of ['csv', 'pdf']) expect(existsSync(join(folder, 'out', `class-own.${ending}`))).toBe(true);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hideInRow } from '../../../server/results/hide-in-row.ts';
 import { listHidden } from '../../../server/results/option-sections.ts';
 import { poolAtCuts, poolCounts } from '../../../server/results/pool-counts.ts';
 
@@ -51,6 +52,25 @@ describe('bars of few students', () => {
 	test('stay as they are where each has enough', () => {
 		const bars = [4, 0, 3, 7].map((count, score) => ({ from: score, to: score, count }));
 		expect(poolCounts(bars, 3)).toEqual(bars);
+	});
+});
+
+describe('small parts of a known sum', () => {
+	test('are hidden, and what is left of the sum is nobody, enough, or the whole row', () => {
+		fc.assert(
+			fc.property(
+				fc.array(fc.integer({ min: 0, max: 30 }), { maxLength: 8 }),
+				fc.integer({ min: 2, max: 10 }),
+				(sizes, least) => {
+					const hidden = hideInRow(sizes, least);
+					for (const [place, size] of sizes.entries()) if (size > 0 && size < least) expect(hidden).toContain(place);
+					const left = sizes.filter((_size, place) => hidden.has(place)).reduce((sum, size) => sum + size, 0);
+					const isWhole = sizes.every((size, place) => size === 0 || hidden.has(place));
+					expect(hidden.size === 0 || left >= least || isWhole).toBe(true);
+					if (sizes.every((size) => size === 0 || size >= least)) expect(hidden.size).toBe(0);
+				},
+			),
+		);
 	});
 });
 
