@@ -17,7 +17,7 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		await journey.end();
 	});
 
-	test('lists every sitting with its counts and leads to its evidence and its report', async () => {
+	test('lists every sitting with its counts and leads to its evidence', async () => {
 		const sittings = (await (await fetch(`${journey.url}api/sittings`)).json()) as readonly SittingEntry[];
 		const { page, context, complaints } = await journey.open('#/sittings');
 		const rows = page.getByRole('row').filter({ has: page.getByRole('rowheader') });
@@ -29,20 +29,70 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		expect(await findBarriers(page)).toEqual([]);
 		await page.emulateMedia({ colorScheme: 'dark' });
 		expect(await findBarriers(page)).toEqual([]);
-		const [download] = await Promise.all([
-			page.waitForEvent('download'),
-			rows
-				.first()
-				.getByRole('link', { name: /^Class report/ })
-				.click(),
-		]);
-		expect(download.suggestedFilename()).toBe('class-shared.pdf');
 		await rows
 			.first()
 			.getByRole('link', { name: /^On the board/ })
 			.click();
 		await page.getByRole('radio', { name: 'Evidence' }).and(page.locator(':checked')).waitFor();
 		expect(await page.getByLabel('Sittings').inputValue()).toBe(first?.id);
+		expect(complaints).toEqual([]);
+		await context.close();
+	});
+
+	test('a report is chosen, ordered, narrowed to a class and taken along, with its plots told in words', async () => {
+		const { page, context, complaints } = await journey.open('#/sittings');
+		await page.getByRole('link', { name: 'Meeting pack' }).click();
+		await page.getByRole('heading', { name: 'For the meeting' }).waitFor();
+		expect(await page.getByRole('img', { name: /students/ }).count()).toBeGreaterThan(2);
+		expect(await findBarriers(page)).toEqual([]);
+		await page.emulateMedia({ colorScheme: 'dark' });
+		expect(await findBarriers(page)).toEqual([]);
+
+		await page.getByRole('link', { name: 'Classes' }).click();
+		const table = page.getByRole('table').first();
+		await table.waitFor();
+		expect(await page.getByText('7A-01').count()).toBe(0);
+		await page.getByText(/^Sittings: All/).click();
+		await page
+			.getByRole('checkbox', { name: /Class 7A/ })
+			.first()
+			.check();
+		await page.waitForURL(/reports\/class\?sitting=/);
+		await page.getByRole('radio', { name: /^the class teacher/ }).check();
+		await page.getByRole('heading', { name: 'Student by student' }).waitFor();
+		expect(await page.getByText('7A-01').count()).toBeGreaterThan(0);
+		const shares = async (): Promise<readonly number[]> =>
+			(await table.locator('tbody tr td:nth-child(3)').allTextContents()).map((text) => Number.parseInt(text, 10));
+		await table.getByRole('button', { name: 'Share of points' }).click();
+		const falling = [...(await shares())].sort((one, other) => other - one);
+		expect(await shares()).toEqual(falling);
+		expect(falling.length).toBeGreaterThan(10);
+		expect(await findBarriers(page)).toEqual([]);
+		const [download] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('link', { name: 'PDF' }).click(),
+		]);
+		expect(download.suggestedFilename()).toBe('class-own.pdf');
+
+		await page.getByRole('link', { name: 'Regrouping' }).click();
+		const next = page.getByRole('listitem').getByRole('link', { name: /\S/ }).and(page.locator('[href^="#/items/"]'));
+		await next.first().waitFor();
+		await next.first().click();
+		await page.waitForURL(/#\/items\//);
+		await page.goBack();
+		await page.getByRole('link', { name: 'One item' }).click();
+		await page.getByRole('combobox', { name: /^Item/ }).selectOption({ index: 1 });
+		await page.getByRole('heading', { level: 3 }).first().waitFor();
+		await page.getByRole('link', { name: 'Forms', exact: true }).last().click();
+		await page.getByLabel('Points at which something is decided').fill('fifteen');
+		await page.keyboard.press('Tab');
+		await page.getByText('expected numbers above 0').waitFor();
+		await page.getByLabel('Points at which something is decided').fill('15');
+		await page.keyboard.press('Tab');
+		await page
+			.getByRole('heading', { name: /^Decisions at a cut/ })
+			.first()
+			.waitFor();
 		expect(complaints).toEqual([]);
 		await context.close();
 	});
