@@ -96,4 +96,63 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		expect(complaints).toEqual([]);
 		await context.close();
 	});
+
+	test('a class is typed in: keys move on, faults stay with their reason, a block is pasted, nothing is lost while the bank is away', async () => {
+		const { page, context, complaints } = await journey.open('#/sittings');
+		await page.getByRole('combobox', { name: 'Form' }).selectOption({ label: 'Unit check: integers, Form A' });
+		await page.getByRole('combobox', { name: 'Class' }).selectOption({ index: 0 });
+		await page.getByRole('button', { name: 'Start' }).click();
+		const cells = page.getByRole('row').nth(1).getByRole('textbox');
+		await cells.first().click();
+		const code = (await page.getByRole('rowheader').first().textContent()) ?? '';
+		const place = (label: number) => page.getByRole('textbox', { name: `${code}, place ${label}`, exact: true });
+		await page.keyboard.type('a');
+		expect(await place(2).evaluate((field) => field.matches(':focus'))).toBe(true);
+		await page.keyboard.type('a c');
+		await page.keyboard.press('ArrowRight');
+		await page.keyboard.type('q');
+		await page.keyboard.press('Enter');
+		await page.getByRole('alert').getByText('place 3').waitFor();
+		expect(await place(3).getAttribute('aria-invalid')).toBe('true');
+		expect(await findBarriers(page)).toEqual([]);
+		await place(3).fill('b');
+		await page.keyboard.press('Enter');
+		await page.getByText('Everything typed is in the bank.').waitFor();
+		expect(await page.getByRole('alert').count()).toBe(0);
+
+		await place(14).focus();
+		await page.evaluate(() => {
+			const data = new DataTransfer();
+			data.setData('text/plain', '9\t-7\n8\t//');
+			const field = [...document.querySelectorAll('*')].reduce<Element | null>(function find(
+				found,
+				each,
+			): Element | null {
+				const inner = each.shadowRoot?.activeElement;
+				return inner ? (inner.shadowRoot ? find(found, inner) : inner) : found;
+			}, null);
+			field?.dispatchEvent(
+				new ClipboardEvent('paste', { clipboardData: data, bubbles: true, composed: true, cancelable: true }),
+			);
+		});
+		await page.getByText('Everything typed is in the bank.').waitFor();
+		expect(await place(15).inputValue()).toBe('-7');
+
+		await page.route('**/students/*', (route) => route.abort());
+		await place(16).fill('65');
+		await page.keyboard.press('Enter');
+		await page.getByText(/kept in this browser/).waitFor();
+		await page.unroute('**/students/*');
+		await page.reload();
+		await page.getByText('Everything typed is in the bank.').waitFor();
+		expect(await place(16).inputValue()).toBe('65');
+		await page.reload();
+		await place(16).waitFor();
+		expect(await place(1).inputValue()).toBe('A');
+		expect(await place(16).inputValue()).toBe('65');
+		await page.emulateMedia({ colorScheme: 'dark' });
+		expect(await findBarriers(page)).toEqual([]);
+		expect(complaints.filter((text) => !/Failed to load|422|ERR_FAILED/.test(text))).toEqual([]);
+		await context.close();
+	});
 });

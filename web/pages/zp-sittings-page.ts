@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { FormSummary, GroupEntry, SittingEntry } from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
 import { controlStyles } from '../elements/control-styles.ts';
 import '../elements/zp-wait.ts';
+import { inText } from '../messages/results-in.ts';
 import { sittingText } from '../messages/sittings.ts';
 import { words } from '../messages/words.ts';
 
@@ -12,12 +13,25 @@ const reports = ['pack', 'coverage', 'items', 'form', 'patterns'] as const;
 
 /** Which class sat which form when, with the ways to what the responses show. */
 export class ZpSittingsPage extends LitElement {
-	static override properties = { sittings: { state: true }, failure: { state: true } };
+	static override properties = {
+		sittingId: { attribute: 'sitting-id' },
+		query: { attribute: false },
+		sittings: { state: true },
+		failure: { state: true },
+	};
+	declare sittingId: string;
+	declare query: URLSearchParams;
 	declare private sittings: readonly SittingEntry[] | undefined;
 	declare private failure: string | undefined;
 	private forms: readonly FormSummary[] = [];
 	private groups: readonly GroupEntry[] = [];
 	private readonly read = (): void => void this.load();
+
+	constructor() {
+		super();
+		this.sittingId = '';
+		this.query = new URLSearchParams();
+	}
 
 	static override styles = [
 		controlStyles,
@@ -57,6 +71,12 @@ export class ZpSittingsPage extends LitElement {
 		super.disconnectedCallback();
 	}
 
+	protected override willUpdate(changed: PropertyValues<this>): void {
+		// A sitting just started is not among those read before.
+		const isKnown = this.sittings?.some(({ id }) => id === this.sittingId) ?? true;
+		if (changed.has('sittingId') && (this.sittingId === '' ? changed.get('sittingId') : !isKnown)) void this.load();
+	}
+
 	private async load(): Promise<void> {
 		try {
 			const [sittings, forms, groups] = await Promise.all([
@@ -72,15 +92,37 @@ export class ZpSittingsPage extends LitElement {
 	}
 
 	protected override render(): TemplateResult {
+		if (this.sittingId !== '') return this.renderOne(this.sittingId);
 		return html`<h2>${sittingText.title}</h2>
 			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
 			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}`;
 	}
 
-	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
-		if (sittings.length === 0) {
-			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice} <code>npm run zeropair -- responses</code>.</p>`;
+	private renderOne(id: string): TemplateResult {
+		const entry = this.sittings?.find((each) => each.id === id);
+		if (!entry) {
+			if (!this.sittings && this.failure === undefined) return html`<zp-wait></zp-wait>`;
+			return html`<h2>${sittingText.none}</h2><p>${this.failure ?? ''} <a href=${printAddress('sittings')}>${inText.toSittings}</a></p>`;
 		}
+		void import('../elements/results/zp-entry-grid.ts');
+		const { form, group } = this.namesOf(entry);
+		return html`<h2>${inText.entry.title(group, form, entry.sitting.date)}</h2>
+			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: id }, 'class')}>${inText.toReports}</a></p>
+			<zp-entry-grid sitting=${id}></zp-entry-grid>`;
+	}
+
+	private namesOf({ sitting }: SittingEntry): { readonly form: string; readonly group: string } {
+		return {
+			form: this.forms.find((each) => each.id === sitting.form)?.title ?? sitting.form,
+			group: this.groups.find((each) => each.id === sitting.group)?.group.name ?? sitting.group,
+		};
+	}
+
+	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
+		void import('../elements/results/zp-hand-sitting.ts');
+		const byHand = html`<zp-hand-sitting .forms=${this.forms} .groups=${this.groups}></zp-hand-sitting>`;
+		if (sittings.length === 0)
+			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice}</p>${byHand}`;
 		const { columns } = sittingText;
 		return html`
 			<div class="wide">
@@ -102,12 +144,13 @@ export class ZpSittingsPage extends LitElement {
 			<p><strong>${sittingText.all}</strong></p>
 			<ul>${reports.map((kind) => html`<li><a href=${printAddress('reports', {}, kind)}>${sittingText.allKinds[kind]}</a></li>`)}</ul>
 			<p class="soft">${sittingText.shared} ${words.board.weighty}</p>
+			${byHand}
 		`;
 	}
 
-	private renderRow({ id, sitting, students, answers, unrated }: SittingEntry): TemplateResult {
-		const form = this.forms.find((each) => each.id === sitting.form)?.title ?? sitting.form;
-		const group = this.groups.find((each) => each.id === sitting.group)?.group.name ?? sitting.group;
+	private renderRow(entry: SittingEntry): TemplateResult {
+		const { id, sitting, students, answers, unrated } = entry;
+		const { form, group } = this.namesOf(entry);
 		return html`<tr>
 			<th scope="row">${sitting.date}</th>
 			<td>${group}${sitting.simulated === true ? html` <span class="soft">(${sittingText.simulated})</span>` : nothing}</td>
@@ -117,6 +160,7 @@ export class ZpSittingsPage extends LitElement {
 			<td class="ways">
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
 				<a href=${printAddress('reports', { sitting: id }, 'class')} aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
+				<a href=${printAddress('sittings', {}, id)} aria-label=${sittingText.responsesOf(group, sitting.date)}>${sittingText.responses}</a>
 			</td>
 		</tr>`;
 	}
