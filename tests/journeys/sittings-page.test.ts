@@ -155,4 +155,82 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		expect(complaints.filter((text) => !/Failed to load|422|ERR_FAILED/.test(text))).toEqual([]);
 		await context.close();
 	});
+
+	test('a file of a platform is read: columns are mapped, names discarded, faults listed, and two files make a meeting pack', async () => {
+		const { page, context, complaints } = await journey.open('#/sittings');
+		await page.getByRole('link', { name: 'Read a file' }).click();
+		const rows = Array.from({ length: 12 }, (_, index) => {
+			const code = `7A-${String(index + 1).padStart(2, '0')}`;
+			return `Ana Person ${index};ana${index}@example.org;${code};${'ABC'[index % 3]};=-${index + 7};${index === 4 ? 'Q' : 'B'}`;
+		});
+		const content = ['Learner;Mail;Sign-in;First;Place 15;Q3', ...rows].join('\r\n');
+		const choose = page.getByLabel('File (CSV)');
+		await choose.setInputFiles({ name: 'empty.csv', mimeType: 'text/csv', buffer: Buffer.from('') });
+		await page.getByText('expected a file with rows').waitFor();
+		await choose.setInputFiles({ name: 'results.csv', mimeType: 'text/csv', buffer: Buffer.from(content) });
+		const column = (heading: string) => page.getByRole('combobox', { name: `What column “${heading}” is` });
+		await column('Learner').waitFor();
+		await page.getByRole('radio', { name: /^a student, with a column/ }).check();
+		for (const [heading, choice] of [
+			['Learner', 'discarded'],
+			['Mail', 'discarded'],
+			['Sign-in', 'student'],
+			['First', 'item 1'],
+			['Place 15', 'item 15'],
+			['Q3', 'item 3'],
+		] as const) {
+			await column(heading).selectOption(choice);
+		}
+		const shown = page.getByRole('region', { name: 'The first rows, as they would be read' });
+		await shown.getByText('found "Q"').waitFor();
+		expect(await shown.textContent()).not.toContain('Ana');
+		expect(await findBarriers(page)).toEqual([]);
+		await page.getByRole('combobox', { name: 'Class' }).selectOption({ label: 'Class 7A' });
+		await page.getByLabel('Day').fill('2026-11-20');
+		const sittings = async () => (await (await fetch(`${journey.url}api/sittings`)).json()) as readonly SittingEntry[];
+		const before = (await sittings()).length;
+		await page.getByRole('button', { name: 'Try without keeping' }).click();
+		await page.getByText('Tried: nothing was kept.').waitFor();
+		expect((await sittings()).length).toBe(before);
+		await page.getByText('1 row was not taken:').waitFor();
+		const [saved] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('button', { name: 'Save this list' }).click(),
+		]);
+		expect(saved.suggestedFilename()).toBe('rows-not-taken.csv');
+		await page.getByRole('button', { name: 'Read into the bank' }).click();
+		await page.getByText('Read into the bank.', { exact: true }).waitFor();
+		await page.emulateMedia({ colorScheme: 'dark' });
+		expect(await findBarriers(page)).toEqual([]);
+		await page.emulateMedia({ colorScheme: 'light' });
+		const all = await sittings();
+		expect(all.length).toBe(before + 1);
+		const first = all.find(({ sitting }) => sitting.date === '2026-11-20');
+		expect([first?.students, first?.answers]).toEqual([11, 33]);
+
+		// The same file again: nothing is taken twice unasked.
+		await page.getByRole('button', { name: 'Read into the bank' }).click();
+		await page
+			.getByRole('alert')
+			.or(page.getByText(/in the bank already/))
+			.first()
+			.waitFor();
+		await page.getByRole('combobox', { name: 'Form' }).selectOption({ label: 'Unit check: integers, Form B' });
+		const second = [
+			'Student,Q1,Q2',
+			...Array.from({ length: 10 }, (_, index) => `8A-${String(index + 1).padStart(2, '0')},A,B`),
+		];
+		await choose.setInputFiles({ name: 'b.csv', mimeType: 'text/csv', buffer: Buffer.from(second.join('\n')) });
+		await column('Q2').waitFor();
+		await page.getByRole('combobox', { name: 'Class' }).selectOption({ label: 'Class 8A' });
+		await page.getByLabel('Day').fill('2026-11-20');
+		await page.getByRole('button', { name: 'Read into the bank' }).click();
+		await page.getByRole('link', { name: 'See the responses of Class 8A' }).waitFor();
+		const two = (await sittings()).filter(({ sitting }) => sitting.date === '2026-11-20').map(({ id }) => id);
+		await page.goto(`${journey.url}#/reports/pack?${two.map((id) => `sitting=${id}`).join('&')}`);
+		await page.getByRole('heading', { name: 'For the meeting' }).waitFor();
+		expect(two).toHaveLength(2);
+		expect(complaints.filter((text) => !/Failed to load|4\d\d/.test(text))).toEqual([]);
+		await context.close();
+	});
 });

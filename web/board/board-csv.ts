@@ -1,4 +1,5 @@
 import type { Supply } from '../../item-bank/types.ts';
+import { type CsvField, writeCsv } from '../csv.ts';
 import { words } from '../messages/words.ts';
 import { type EvidenceBoard, findEvidence } from './board-evidence.ts';
 import type { Plan } from './board-plan.ts';
@@ -13,8 +14,6 @@ export interface ShownBoard {
 	readonly plan: Plan | undefined;
 	readonly evidence: EvidenceBoard | undefined;
 }
-
-type Field = string | number | undefined;
 
 /** The board as it is shown, as CSV by RFC 4180: one line a row, the totals last. Texts that a spreadsheet would run as a formula get an apostrophe. */
 export function writeBoardCsv(lens: Lens, { supply, rows, totals, plan, evidence }: ShownBoard): string {
@@ -41,12 +40,12 @@ function writeLines(
 	supply: Supply,
 	rows: readonly BoardRow[],
 	parts: readonly string[],
-	fieldsOf: (row: BoardRow | undefined, column: Column) => readonly Field[],
+	fieldsOf: (row: BoardRow | undefined, column: Column) => readonly CsvField[],
 ): string {
 	const names = columns.flatMap((column) =>
 		parts.map((part) => (part === '' ? words.board.column(column) : `${words.board.column(column)}: ${part}`)),
 	);
-	return write([
+	return writeCsv([
 		[words.board.csv.code, words.board.csv.statement, ...names],
 		...[...rows.filter(({ standard }) => standard !== undefined), undefined].map((row) => [
 			...headOf(row, supply),
@@ -58,15 +57,4 @@ function writeLines(
 function headOf(row: BoardRow | undefined, supply: Supply): readonly string[] {
 	if (!row) return [words.board.allStandards, `${supply.name} ${supply.edition}`];
 	return [row.standard?.code ?? row.key, row.standard?.statement ?? ''];
-}
-
-function write(lines: readonly (readonly Field[])[]): string {
-	return lines.map((line) => `${line.map(writeField).join(',')}\r\n`).join('');
-}
-
-function writeField(value: Field): string {
-	if (value === undefined) return '';
-	if (typeof value === 'number') return String(value);
-	const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-	return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

@@ -36,7 +36,7 @@ export class ZpSittingsPage extends LitElement {
 	static override styles = [
 		controlStyles,
 		css`
-			:host { display: block; padding: 21px 28px; max-width: 1100px; }
+			:host { display: block; padding: 21px 28px; max-width: 1310px; }
 			h2 { font-size: 20px; line-height: 28px; margin-bottom: 7px; }
 			.wide { overflow-x: auto; position: relative; }
 			table { border-collapse: collapse; width: 100%; }
@@ -44,8 +44,8 @@ export class ZpSittingsPage extends LitElement {
 			thead th { font-weight: 600; border-bottom: 1.5px solid var(--ink); }
 			.count { text-align: right; }
 			.ways { white-space: nowrap; }
-			.ways a + a, li + li { margin-left: 14px; }
-			ul { list-style: none; display: flex; flex-wrap: wrap; margin: 0; padding: 0; }
+			.ways a + a { margin-left: 14px; }
+			ul { list-style: none; display: flex; flex-wrap: wrap; gap: 0 14px; margin: 0; padding: 0; }
 			p { margin: 14px 0 0; }
 			code { font-size: 15px; }
 			@media (max-width: 720px) {
@@ -98,7 +98,15 @@ export class ZpSittingsPage extends LitElement {
 			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}`;
 	}
 
+	private renderReading(): TemplateResult {
+		void import('../elements/results/zp-read-file.ts');
+		return html`<h2>${inText.file.title}</h2>
+			<p><a href=${printAddress('sittings')}>${inText.toSittings}</a></p>
+			${this.sittings ? html`<zp-read-file .forms=${this.forms} .groups=${this.groups}></zp-read-file>` : html`<zp-wait></zp-wait>`}`;
+	}
+
 	private renderOne(id: string): TemplateResult {
+		if (id === 'new' && this.failure === undefined) return this.renderReading();
 		const entry = this.sittings?.find((each) => each.id === id);
 		if (!entry) {
 			if (!this.sittings && this.failure === undefined) return html`<zp-wait></zp-wait>`;
@@ -120,7 +128,7 @@ export class ZpSittingsPage extends LitElement {
 
 	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
 		void import('../elements/results/zp-hand-sitting.ts');
-		const byHand = html`<zp-hand-sitting .forms=${this.forms} .groups=${this.groups}></zp-hand-sitting>`;
+		const byHand = html`<p><a class="button primary" href=${printAddress('sittings', {}, 'new')}>${inText.file.way}</a></p><zp-hand-sitting .forms=${this.forms} .groups=${this.groups}></zp-hand-sitting>`;
 		if (sittings.length === 0)
 			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice}</p>${byHand}`;
 		const { columns } = sittingText;
