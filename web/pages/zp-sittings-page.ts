@@ -1,28 +1,46 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { FormSummary, GroupEntry, SittingEntry } from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
 import { controlStyles } from '../elements/control-styles.ts';
+import '../elements/results/zp-read-file.ts';
 import '../elements/zp-wait.ts';
 import { sittingText } from '../messages/sittings.ts';
 import { words } from '../messages/words.ts';
 
 const reports = ['pack', 'coverage', 'items', 'form', 'patterns'] as const;
 
-/** Which class sat which form when, with the ways to what the responses show. */
+/** Which class sat which form when, with the ways to what the responses show; below it, the pages where responses come in. */
 export class ZpSittingsPage extends LitElement {
-	static override properties = { sittings: { state: true }, failure: { state: true } };
+	static override properties = {
+		sittingId: { attribute: 'sitting-id' },
+		query: { attribute: false },
+		sittings: { state: true },
+		failure: { state: true },
+	};
+	/** Id of a sitting; "new" where responses come in; empty for the list. */
+	declare sittingId: string;
+	declare query: URLSearchParams;
 	declare private sittings: readonly SittingEntry[] | undefined;
 	declare private failure: string | undefined;
 	private forms: readonly FormSummary[] = [];
 	private groups: readonly GroupEntry[] = [];
+	private shown = '';
 	private readonly read = (): void => void this.load();
+
+	constructor() {
+		super();
+		this.sittingId = '';
+		this.query = new URLSearchParams();
+	}
 
 	static override styles = [
 		controlStyles,
 		css`
-			:host { display: block; padding: 21px 28px; max-width: 1100px; }
+			:host { display: block; }
+			.list { padding: 21px 28px; max-width: 1100px; }
+			.begin { display: flex; flex-wrap: wrap; gap: 7px 14px; margin: 0 0 14px; }
 			h2 { font-size: 20px; line-height: 28px; margin-bottom: 7px; }
 			.wide { overflow-x: auto; position: relative; }
 			table { border-collapse: collapse; width: 100%; }
@@ -35,7 +53,7 @@ export class ZpSittingsPage extends LitElement {
 			p { margin: 14px 0 0; }
 			code { font-size: 15px; }
 			@media (max-width: 720px) {
-				:host { padding: 14px; }
+				.list { padding: 14px; }
 				thead { display: none; }
 				tbody tr { display: flex; flex-wrap: wrap; gap: 0 14px; padding: 7px 0; border-bottom: 1px solid var(--paper-line); }
 				th, td { border: 0; padding: 0; }
@@ -71,15 +89,32 @@ export class ZpSittingsPage extends LitElement {
 		}
 	}
 
+	protected override updated(changed: PropertyValues): void {
+		const isStep = (changed.has('query') || changed.has('sittingId')) && changed.get('query') !== undefined;
+		const { sittingId, query } = this;
+		const view = `${sittingId} ${query.get('view') ?? ''}`;
+		if (isStep && view !== this.shown && sittingId === '') void this.load();
+		this.shown = view;
+	}
+
 	protected override render(): TemplateResult {
-		return html`<h2>${sittingText.title}</h2>
+		return html`${this.sittingId === '' ? this.renderList() : this.renderView()}`;
+	}
+
+	private renderView(): TemplateResult {
+		return html`<zp-read-file .query=${this.query}></zp-read-file>`;
+	}
+
+	private renderList(): TemplateResult {
+		return html`<div class="list"><h2>${sittingText.title}</h2>
+			<p class="begin"><a class="button" href=${printAddress('sittings', {}, 'new')}>${sittingText.readFile}</a></p>
 			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
-			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}`;
+			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}</div>`;
 	}
 
 	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
 		if (sittings.length === 0) {
-			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice} <code>npm run zeropair -- responses</code>.</p>`;
+			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice}</p>`;
 		}
 		const { columns } = sittingText;
 		return html`
