@@ -1,15 +1,15 @@
 /** Pages of the app by the first part of the address. */
-export type PageName = 'board' | 'find' | 'items' | 'forms' | 'sittings';
+export type PageName = 'board' | 'find' | 'items' | 'forms' | 'sittings' | 'reports';
 
 /** Where the reader is: a page, perhaps one thing on it, and how it is looked at. Stands behind the # of the address. */
 export interface Address {
 	readonly page: PageName;
-	/** Id of the item, form or sitting; "new" where one is being made. */
+	/** Id of the item, form or sitting, or kind of the report; "new" where one is being made. */
 	readonly id?: string;
 	readonly query: URLSearchParams;
 }
 
-const pages: readonly PageName[] = ['board', 'find', 'items', 'forms', 'sittings'];
+const pages: readonly PageName[] = ['board', 'find', 'items', 'forms', 'sittings', 'reports'];
 
 /** Reads "#/items/ID?from=…". The board where nothing is said; undefined for a page that is not there. */
 export function parseAddress(hash: string): Address | undefined {

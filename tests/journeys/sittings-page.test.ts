@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { SittingAnswers, SittingEntry } from '../../item-bank/types.ts';
+import type { SittingEntry } from '../../item-bank/types.ts';
 import { browserPath } from '../helpers/browser.ts';
 import { findBarriers, type Journey, startJourney } from '../helpers/journey.ts';
 import { requireOutside } from '../helpers/reference.ts';
@@ -17,7 +17,7 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		await journey.end();
 	});
 
-	test('lists every sitting with its counts and leads to its evidence and its report', async () => {
+	test('lists every sitting with its counts and leads to its evidence', async () => {
 		const sittings = (await (await fetch(`${journey.url}api/sittings`)).json()) as readonly SittingEntry[];
 		const { page, context, complaints } = await journey.open('#/sittings');
 		const rows = page.getByRole('row').filter({ has: page.getByRole('rowheader') });
@@ -29,14 +29,6 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		expect(await findBarriers(page)).toEqual([]);
 		await page.emulateMedia({ colorScheme: 'dark' });
 		expect(await findBarriers(page)).toEqual([]);
-		const [download] = await Promise.all([
-			page.waitForEvent('download'),
-			rows
-				.first()
-				.getByRole('link', { name: /^Class report/ })
-				.click(),
-		]);
-		expect(download.suggestedFilename()).toBe('class-shared.pdf');
 		await rows
 			.first()
 			.getByRole('link', { name: /^On the board/ })
@@ -47,59 +39,61 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		await context.close();
 	});
 
-	test('a file of a spreadsheet with names is mapped, tried, read, told row by row and taken back', async () => {
+	test('a report is chosen, ordered, narrowed to a class and taken along, with its plots told in words', async () => {
 		const { page, context, complaints } = await journey.open('#/sittings');
-		const answers = (await (await fetch(`${journey.url}api/sittings/srm-sitting-7a/answers`)).json()) as SittingAnswers;
-		const rows = answers.students
-			.slice(0, 12)
-			.map(({ code, answers: given }) => ['Low; Ana', code, ...given.map(({ raw }) => raw)]);
-		const [, , third, fourth] = rows;
-		if (third) third[1] = '9Z-99';
-		if (fourth) fourth[2] = '#REF!';
-		const lines = [['Surname', 'Student', ...answers.places.map(({ label }) => `Q${label}`)], ...rows];
-		const text = lines.map((cells) => cells.map((cell) => `"${cell}"`).join(';')).join('\r\n');
-		await page.getByRole('link', { name: 'Read a file of responses' }).click();
-		await page.getByRole('combobox', { name: 'Form' }).selectOption('srm-unit-check-a');
-		const chooseFile = (name: string, content: string) =>
-			page.getByLabel('File of responses').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(content) });
-		await chooseFile('sheet.csv', text);
-		await page.getByText('cells parted by semicolons, 22 columns').waitFor();
-		expect(await page.getByLabel('Column 1, Surname: used as').inputValue()).toBe('discarded');
-		expect(await page.getByText('Low').count()).toBe(0);
+		await page.getByRole('link', { name: 'Meeting pack' }).click();
+		await page.getByRole('heading', { name: 'For the meeting' }).waitFor();
+		expect(await page.getByRole('img', { name: /students/ }).count()).toBeGreaterThan(2);
 		expect(await findBarriers(page)).toEqual([]);
-		await page.getByRole('button', { name: /^Try/ }).click();
-		await page.getByText('expected a class, found none chosen').waitFor();
-		await page.getByRole('combobox', { name: 'Class' }).selectOption('srm-class-7a');
-		await page.getByLabel('Day').fill('2026-11-20');
-		await page.getByRole('button', { name: /^Try/ }).click();
-		await page.getByText('10 students and 200 responses from 12 rows').waitFor();
-		await page.getByText('expected a student code of Class 7A, found "9Z-99"').waitFor();
-		const [download] = await Promise.all([
-			page.waitForEvent('download'),
-			page.getByRole('button', { name: 'Rejected rows as CSV' }).click(),
-		]);
-		expect(download.suggestedFilename()).toBe('rejected-rows.csv');
-		const count = async () => ((await (await fetch(`${journey.url}api/sittings`)).json()) as unknown[]).length;
-		const before = await count();
-		await page.getByRole('button', { name: 'Read', exact: true }).click();
-		await page.getByRole('heading', { name: 'What was read' }).waitFor();
-		expect(await count()).toBe(before + 1);
 		await page.emulateMedia({ colorScheme: 'dark' });
 		expect(await findBarriers(page)).toEqual([]);
-		await page.getByRole('button', { name: 'Undo' }).click();
-		await page.getByText('Taken back.').waitFor();
-		expect(await count()).toBe(before);
-		expect(complaints).toEqual([]);
 
-		await chooseFile('platform.csv', 'Who,Place,Answer\n"Low, Ana",1,B\nReed,1,A\n');
-		await page.getByText('No column holds student codes').waitFor();
-		await page.getByRole('radio', { name: 'a row a response' }).check();
-		for (const [column, use] of ['student', 'place', 'answer'].entries()) {
-			await page.getByRole('combobox', { name: new RegExp(`^Column ${column + 1},`) }).selectOption(use);
-		}
-		await page.getByRole('textbox', { name: 'Names to codes' }).fill('Low, Ana,7A-01\nReed;7A-02');
-		await page.getByRole('button', { name: /^Try/ }).click();
-		await page.getByText('2 students and 2 responses from 2 rows').waitFor();
+		await page.getByRole('link', { name: 'Classes' }).click();
+		const table = page.getByRole('table').first();
+		await table.waitFor();
+		expect(await page.getByText('7A-01').count()).toBe(0);
+		await page.getByText(/^Sittings: All/).click();
+		await page
+			.getByRole('checkbox', { name: /Class 7A/ })
+			.first()
+			.check();
+		await page.waitForURL(/reports\/class\?sitting=/);
+		await page.getByRole('radio', { name: /^the class teacher/ }).check();
+		await page.getByRole('heading', { name: 'Student by student' }).waitFor();
+		expect(await page.getByText('7A-01').count()).toBeGreaterThan(0);
+		const shares = async (): Promise<readonly number[]> =>
+			(await table.locator('tbody tr td:nth-child(3)').allTextContents()).map((text) => Number.parseInt(text, 10));
+		await table.getByRole('button', { name: 'Share of points' }).click();
+		const falling = [...(await shares())].sort((one, other) => other - one);
+		expect(await shares()).toEqual(falling);
+		expect(falling.length).toBeGreaterThan(10);
+		expect(await findBarriers(page)).toEqual([]);
+		const [download] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('link', { name: 'PDF' }).click(),
+		]);
+		expect(download.suggestedFilename()).toBe('class-own.pdf');
+
+		await page.getByRole('link', { name: 'Regrouping' }).click();
+		const next = page.getByRole('listitem').getByRole('link', { name: /\S/ }).and(page.locator('[href^="#/items/"]'));
+		await next.first().waitFor();
+		await next.first().click();
+		await page.waitForURL(/#\/items\//);
+		await page.goBack();
+		await page.getByRole('link', { name: 'One item' }).click();
+		await page.getByRole('combobox', { name: /^Item/ }).selectOption({ index: 1 });
+		await page.getByRole('heading', { level: 3 }).first().waitFor();
+		await page.getByRole('link', { name: 'Forms', exact: true }).last().click();
+		await page.getByLabel('Points at which something is decided').fill('fifteen');
+		await page.keyboard.press('Tab');
+		await page.getByText('expected numbers above 0').waitFor();
+		await page.getByLabel('Points at which something is decided').fill('15');
+		await page.keyboard.press('Tab');
+		await page
+			.getByRole('heading', { name: /^Decisions at a cut/ })
+			.first()
+			.waitFor();
+		expect(complaints).toEqual([]);
 		await context.close();
 	});
 });

@@ -14,8 +14,9 @@ const fileOf: Readonly<Record<PageName, string>> = {
 	items: '../pages/zp-item-desk.ts',
 	forms: '../pages/zp-forms-page.ts',
 	sittings: '../pages/zp-sittings-page.ts',
+	reports: '../pages/zp-report-page.ts',
 };
-const listed: readonly PageName[] = ['board', 'find', 'forms', 'sittings'];
+const listed: readonly PageName[] = ['board', 'find', 'forms', 'sittings', 'reports'];
 const inks = ['system', 'paper', 'slate'] as const;
 
 /** The frame around every page: which pages there are, the page itself (loaded when first asked for), what was done last. */
@@ -186,6 +187,8 @@ export class ZpFrame extends LitElement {
 				return html`<zp-forms-page form-id=${id ?? ''} .query=${query}></zp-forms-page>`;
 			case 'sittings':
 				return html`<zp-sittings-page sitting-id=${id ?? ''} .query=${query}></zp-sittings-page>`;
+			case 'reports':
+				return html`<zp-report-page kind=${id ?? ''} .query=${query}></zp-report-page>`;
 		}
 	}
 

@@ -67,7 +67,7 @@ export const en = {
 		name: 'Zeropair',
 		skip: 'Skip to the page',
 		pages: 'Pages',
-		page: { board: 'Board', find: 'Find', items: 'Item', forms: 'Forms', sittings: 'Sittings' },
+		page: { board: 'Board', find: 'Find', items: 'Item', forms: 'Forms', sittings: 'Sittings', reports: 'Reports' },
 		title: (page: string): string => `${page} · Zeropair`,
 		ink: 'Ink',
 		inks: { system: 'as the system', paper: 'on paper', slate: 'on slate' },

@@ -135,7 +135,7 @@ export class ZpSittingsPage extends LitElement {
 				</table>
 			</div>
 			<p><strong>${sittingText.all}</strong></p>
-			<ul>${reports.map((kind) => html`<li><a href="/api/reports/${kind}/pdf" download>${sittingText.allKinds[kind]}</a></li>`)}</ul>
+			<ul>${reports.map((kind) => html`<li><a href=${printAddress('reports', {}, kind)}>${sittingText.allKinds[kind]}</a></li>`)}</ul>
 			<p class="soft">${sittingText.shared} ${words.board.weighty}</p>
 		`;
 	}
@@ -151,7 +151,7 @@ export class ZpSittingsPage extends LitElement {
 			<td class="count" data-unit=${sittingText.columns.answers.toLowerCase()}>${words.figure(answers)}${unrated > 0 ? html` <span class="short">${sittingText.unrated(unrated)}</span>` : nothing}</td>
 			<td class="ways">
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
-				<a href="/api/reports/class/pdf?sitting=${encodeURIComponent(id)}" download aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
+				<a href=${printAddress('reports', { sitting: id }, 'class')} aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
 			</td>
 		</tr>`;
 	}

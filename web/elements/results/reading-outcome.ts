@@ -50,8 +50,10 @@ function renderWays(sittings: ReadingReport['sittings'], nameOf: (group: string)
 			({ id = '', group }) => html`<li>${nameOf(group)}:
 				<a href=${printAddress('sittings', { view: 'entry' }, id)}>${text.next.entry}</a>,
 				<a href=${printAddress('sittings', { view: 'scoring' }, id)}>${text.next.scoring}</a>,
+				<a href=${printAddress('reports', { sitting: id }, 'class')}>${text.next.report}</a>,
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })}>${text.next.board}</a>
 			</li>`,
 		)}
-	</ul>`;
+	</ul>
+	<p><a href=${printAddress('reports', { sitting: sittings.flatMap(({ id }) => id ?? []) }, 'pack')}>${text.next.pack}</a></p>`;
 }

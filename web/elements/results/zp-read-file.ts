@@ -50,7 +50,7 @@ export class ZpReadFile extends LitElement {
 		busy: { state: true },
 		isOver: { state: true },
 	};
-
+	/** May name a form and a class to begin with. */
 	declare query: URLSearchParams;
 	declare private known: { readonly forms: readonly FormSummary[]; readonly groups: readonly GroupEntry[] } | undefined;
 	declare private sitting: SittingChoice;
@@ -131,11 +131,8 @@ export class ZpReadFile extends LitElement {
 
 	private takeFile(file: File | undefined): void {
 		if (!file) return;
-		this.report = undefined;
-		this.preview = undefined;
-		this.choices = firstChoices;
-		this.failure = undefined;
-		this.file = undefined;
+		const nothingYet = { report: undefined, preview: undefined, failure: undefined, file: undefined };
+		Object.assign(this, { ...nothingYet, choices: firstChoices });
 		if (file.size === 0) this.failure = { message: text.empty };
 		else if (file.size > largestFile) {
 			const command = text.command(file.name, this.sitting);
