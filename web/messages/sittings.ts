@@ -3,6 +3,7 @@ import { en } from './en.ts';
 /** What the page of sittings says, in English. */
 export const sittingText = {
 	title: 'Sittings',
+	readFile: 'Read a file of responses',
 	table: 'Sittings: which class sat which form when, and how many responses there are',
 	columns: {
 		day: 'Day',
@@ -26,7 +27,7 @@ export const sittingText = {
 	shared: 'Reports are copies for sharing: groups under 10 students are hidden.',
 	empty: 'No responses yet',
 	emptyAdvice:
-		'The first mark to make: give a form to a class (Forms), then read a file of its responses or type them here.',
+		'The first mark to make: give a form to a class (Forms), then read the responses of its sheets, of the learning platform or of a spreadsheet, or enter them by hand.',
 	byHand: {
 		title: 'Type the responses of a class',
 		advice: 'Starts a sitting; its grid opens, and every response you type is kept at once.',

@@ -4,6 +4,7 @@ import { printAddress } from '../address.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
 import { controlStyles } from '../elements/control-styles.ts';
+import '../elements/results/zp-read-file.ts';
 import '../elements/zp-wait.ts';
 import { inText } from '../messages/results-in.ts';
 import { sittingText } from '../messages/sittings.ts';
@@ -11,7 +12,7 @@ import { words } from '../messages/words.ts';
 
 const reports = ['pack', 'coverage', 'items', 'form', 'patterns'] as const;
 
-/** Which class sat which form when, with the ways to what the responses show. */
+/** Which class sat which form when, with the ways to what the responses show; below it, the pages where responses come in. */
 export class ZpSittingsPage extends LitElement {
 	static override properties = {
 		sittingId: { attribute: 'sitting-id' },
@@ -19,12 +20,14 @@ export class ZpSittingsPage extends LitElement {
 		sittings: { state: true },
 		failure: { state: true },
 	};
+	/** Id of a sitting; "new" where responses come in; empty for the list. */
 	declare sittingId: string;
 	declare query: URLSearchParams;
 	declare private sittings: readonly SittingEntry[] | undefined;
 	declare private failure: string | undefined;
 	private forms: readonly FormSummary[] = [];
 	private groups: readonly GroupEntry[] = [];
+	private shown = '';
 	private readonly read = (): void => void this.load();
 
 	constructor() {
@@ -36,7 +39,10 @@ export class ZpSittingsPage extends LitElement {
 	static override styles = [
 		controlStyles,
 		css`
-			:host { display: block; padding: 21px 28px; max-width: 1310px; }
+			:host { display: block; }
+			.list { padding: 21px 28px; max-width: 1100px; }
+			.sheet { max-width: 1310px; }
+			.begin { display: flex; flex-wrap: wrap; gap: 7px 14px; margin: 0 0 14px; }
 			h2 { font-size: 20px; line-height: 28px; margin-bottom: 7px; }
 			.wide { overflow-x: auto; position: relative; }
 			table { border-collapse: collapse; width: 100%; }
@@ -49,7 +55,7 @@ export class ZpSittingsPage extends LitElement {
 			p { margin: 14px 0 0; }
 			code { font-size: 15px; }
 			@media (max-width: 720px) {
-				:host { padding: 14px; }
+				.list { padding: 14px; }
 				thead { display: none; }
 				tbody tr { display: flex; flex-wrap: wrap; gap: 0 14px; padding: 7px 0; border-bottom: 1px solid var(--paper-line); }
 				th, td { border: 0; padding: 0; }
@@ -71,12 +77,6 @@ export class ZpSittingsPage extends LitElement {
 		super.disconnectedCallback();
 	}
 
-	protected override willUpdate(changed: PropertyValues<this>): void {
-		// A sitting just started is not among those read before.
-		const isKnown = this.sittings?.some(({ id }) => id === this.sittingId) ?? true;
-		if (changed.has('sittingId') && (this.sittingId === '' ? changed.get('sittingId') : !isKnown)) void this.load();
-	}
-
 	private async load(): Promise<void> {
 		try {
 			const [sittings, forms, groups] = await Promise.all([
@@ -91,32 +91,32 @@ export class ZpSittingsPage extends LitElement {
 		}
 	}
 
+	protected override updated(changed: PropertyValues): void {
+		const isStep = (changed.has('query') || changed.has('sittingId')) && changed.get('query') !== undefined;
+		const { sittingId, query } = this;
+		const view = `${sittingId} ${query.get('view') ?? ''}`;
+		if (isStep && view !== this.shown && sittingId !== 'new') void this.load();
+		this.shown = view;
+	}
+
 	protected override render(): TemplateResult {
-		if (this.sittingId !== '') return this.renderOne(this.sittingId);
-		return html`<h2>${sittingText.title}</h2>
-			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
-			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}`;
+		return html`${this.sittingId === '' ? this.renderList() : this.renderView()}`;
 	}
 
-	private renderReading(): TemplateResult {
-		void import('../elements/results/zp-read-file.ts');
-		return html`<h2>${inText.file.title}</h2>
-			<p><a href=${printAddress('sittings')}>${inText.toSittings}</a></p>
-			${this.sittings ? html`<zp-read-file .forms=${this.forms} .groups=${this.groups}></zp-read-file>` : html`<zp-wait></zp-wait>`}`;
+	private renderView(): TemplateResult {
+		if (this.sittingId === 'new') return html`<zp-read-file .query=${this.query}></zp-read-file>`;
+		const entry = this.sittings?.find((each) => each.id === this.sittingId);
+		if (entry) return this.renderEntry(entry);
+		if (!this.sittings && this.failure === undefined) return html`<zp-wait></zp-wait>`;
+		return html`<div class="list"><h2>${sittingText.none}</h2><p>${this.failure ?? ''} <a href=${printAddress('sittings')}>${inText.toSittings}</a></p></div>`;
 	}
 
-	private renderOne(id: string): TemplateResult {
-		if (id === 'new' && this.failure === undefined) return this.renderReading();
-		const entry = this.sittings?.find((each) => each.id === id);
-		if (!entry) {
-			if (!this.sittings && this.failure === undefined) return html`<zp-wait></zp-wait>`;
-			return html`<h2>${sittingText.none}</h2><p>${this.failure ?? ''} <a href=${printAddress('sittings')}>${inText.toSittings}</a></p>`;
-		}
+	private renderEntry(entry: SittingEntry): TemplateResult {
 		void import('../elements/results/zp-entry-grid.ts');
 		const { form, group } = this.namesOf(entry);
-		return html`<h2>${inText.entry.title(group, form, entry.sitting.date)}</h2>
-			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: id }, 'class')}>${inText.toReports}</a></p>
-			<zp-entry-grid sitting=${id}></zp-entry-grid>`;
+		return html`<div class="list sheet"><h2>${inText.entry.title(group, form, entry.sitting.date)}</h2>
+			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: entry.id }, 'class')}>${inText.toReports}</a></p>
+			<zp-entry-grid sitting=${entry.id}></zp-entry-grid></div>`;
 	}
 
 	private namesOf({ sitting }: SittingEntry): { readonly form: string; readonly group: string } {
@@ -126,9 +126,16 @@ export class ZpSittingsPage extends LitElement {
 		};
 	}
 
+	private renderList(): TemplateResult {
+		return html`<div class="list"><h2>${sittingText.title}</h2>
+			<p class="begin"><a class="button" href=${printAddress('sittings', {}, 'new')}>${sittingText.readFile}</a></p>
+			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
+			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}</div>`;
+	}
+
 	private renderSittings(sittings: readonly SittingEntry[]): TemplateResult {
 		void import('../elements/results/zp-hand-sitting.ts');
-		const byHand = html`<p><a class="button primary" href=${printAddress('sittings', {}, 'new')}>${inText.file.way}</a></p><zp-hand-sitting .forms=${this.forms} .groups=${this.groups}></zp-hand-sitting>`;
+		const byHand = html`<zp-hand-sitting .forms=${this.forms} .groups=${this.groups}></zp-hand-sitting>`;
 		if (sittings.length === 0)
 			return html`<p><strong>${sittingText.empty}.</strong> ${sittingText.emptyAdvice}</p>${byHand}`;
 		const { columns } = sittingText;
@@ -168,7 +175,7 @@ export class ZpSittingsPage extends LitElement {
 			<td class="ways">
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
 				<a href=${printAddress('reports', { sitting: id }, 'class')} aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>
-				<a href=${printAddress('sittings', {}, id)} aria-label=${sittingText.responsesOf(group, sitting.date)}>${sittingText.responses}</a>
+				<a href=${printAddress('sittings', { view: 'entry' }, id)} aria-label=${sittingText.responsesOf(group, sitting.date)}>${sittingText.responses}</a>
 			</td>
 		</tr>`;
 	}

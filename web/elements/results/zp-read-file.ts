@@ -1,290 +1,298 @@
-import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { listAnswerPlaces } from '../../../item-bank/forms/answer-places.ts';
-import type {
-	FormSummary,
-	GroupEntry,
-	ReadingOrder,
-	ReadingPreview,
-	ReadingReport,
-	ResponseMapping,
-} from '../../../item-bank/types.ts';
-import { ApiError } from '../../api-client.ts';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import type { FormDetails, FormSummary, GroupEntry, ReadingPreview, ReadingReport } from '../../../item-bank/types.ts';
+import { printAddress } from '../../address.ts';
+import { ApiError, bankChangedEvent } from '../../api-client.ts';
 import { callApi } from '../../call-api.ts';
-import { inText } from '../../messages/results-in.ts';
+import { readingText as text } from '../../messages/reading.ts';
+import { words } from '../../messages/words.ts';
+import { readCodePairs } from '../../results/code-pairs.ts';
+import { cutBeginning, largestFile, readBase64 } from '../../results/file-content.ts';
+import { lookAtFile, takeBackSittings } from '../../results/look-at-file.ts';
 import {
-	type ColumnChoice,
-	type ColumnChoices,
-	choicesOf,
-	chooseColumn,
-	listChoices,
+	firstChoices,
+	listMissing,
 	mappingOf,
-	missingChoice,
-	readCodeLines,
-} from '../../results-in/column-choices.ts';
-import { encodeFile, mostBytes } from '../../results-in/encode-file.ts';
+	type ReadingChoices,
+	takeColumns,
+} from '../../results/reading-choices.ts';
+import { tell } from '../../tell.ts';
 import { controlStyles } from '../control-styles.ts';
 import '../zp-wait.ts';
-import { optionLine } from './option-line.ts';
-import { renderColumn, renderPreviewRows } from './preview-rows.ts';
-import { readFileStyles } from './read-file-styles.ts';
-import { renderReadingOptions } from './reading-options.ts';
-import './zp-reading-report.ts';
+import {
+	type Onto,
+	renderCodeFields,
+	renderFileFields,
+	renderReadingFields,
+	renderSittingFields,
+	type SittingChoice,
+} from './reading-fields.ts';
+import { renderOutcome } from './reading-outcome.ts';
+import { listPlaceNames, type PlaceName, renderMapping, renderPreview } from './reading-settings.ts';
+import { readingStyles } from './reading-styles.ts';
+import { resultsStyles } from './results-styles.ts';
 
-const text = inText.file;
-/** Bytes of the beginning of a file that a preview looks at. */
-const beginning = 262_144;
-
-/** A file of responses into sittings: what it is, what each column is, how it reads, then trying or reading it. */
+/** A file of responses on its way into the bank: chosen, understood, mapped, tried, read, and taken back where it made sittings. */
 export class ZpReadFile extends LitElement {
 	static override properties = {
-		forms: { attribute: false },
-		groups: { attribute: false },
+		query: { attribute: false },
+		known: { state: true },
+		sitting: { state: true },
 		file: { state: true },
-		fileProblem: { state: true },
-		form: { state: true },
-		places: { state: true },
 		answerMap: { state: true },
-		preview: { state: true },
+		codes: { state: true },
 		choices: { state: true },
-		layout: { state: true },
-		options: { state: true },
+		preview: { state: true },
+		isStudentKnown: { state: true },
+		onto: { state: true },
 		report: { state: true },
 		failure: { state: true },
+		fault: { state: true },
 		busy: { state: true },
-		onto: { state: true },
+		isOver: { state: true },
 	};
-	declare forms: readonly FormSummary[];
-	declare groups: readonly GroupEntry[];
+	/** May name a form and a class to begin with. */
+	declare query: URLSearchParams;
+	declare private known: { readonly forms: readonly FormSummary[]; readonly groups: readonly GroupEntry[] } | undefined;
+	declare private sitting: SittingChoice;
 	declare private file: File | undefined;
-	declare private fileProblem: string | undefined;
-	declare private form: string | undefined;
-	/** Labels of the places of the form. */
-	declare private places: readonly string[];
-	declare private answerMap: string | undefined;
+	declare private answerMap: { readonly name: string; readonly text: string } | undefined;
+	declare private codes: string;
+	declare private choices: ReadingChoices;
 	declare private preview: ReadingPreview | undefined;
-	declare private choices: ColumnChoices;
-	declare private layout: 'wide' | 'long';
-	/** What a mapping says beside its columns. */
-	declare private options: Partial<ResponseMapping>;
+	declare private isStudentKnown: boolean;
+	declare private onto: Onto;
 	declare private report: ReadingReport | undefined;
-	declare private failure: ApiError | undefined;
-	declare private busy: 'preview' | 'try' | 'read' | undefined;
-	declare private onto: 'nothing' | 'add' | 'replace';
-	private asked = 0;
+	declare private failure: { readonly message: string; readonly command?: string } | undefined;
+	/** The field that is not filled in. */
+	declare private fault: 'group' | 'date' | undefined;
+	declare private busy: string | undefined;
+	/** A file is held over the page. */
+	declare private isOver: boolean;
+	private details: FormDetails | undefined;
+	private places: readonly PlaceName[] = [];
+	/** Counts looks at the file, so that an answer that comes late is dropped. */
+	private looks = 0;
 
 	constructor() {
 		super();
-		this.forms = [];
-		this.groups = [];
-		this.places = [];
-		this.choices = new Map();
-		this.layout = 'wide';
-		this.options = {};
+		this.query = new URLSearchParams();
+		this.sitting = { form: '', group: '', date: '', mode: 'paper' };
+		this.codes = '';
+		this.choices = firstChoices;
+		this.isStudentKnown = true;
 		this.onto = 'nothing';
+		this.isOver = false;
 	}
 
-	static override styles = [controlStyles, css`:host { display: block; }`, readFileStyles];
+	static override styles = [controlStyles, resultsStyles, readingStyles];
+
+	override connectedCallback(): void {
+		super.connectedCallback();
+		void this.attempt(words.frame.reading, async () => {
+			const [forms, groups] = await Promise.all([callApi('GET /api/forms'), callApi('GET /api/groups')]);
+			this.known = { forms, groups };
+			const wanted = this.query.get('form') ?? (forms.length === 1 ? (forms[0]?.id ?? '') : '');
+			this.sitting = { ...this.sitting, form: wanted, group: this.query.get('group') ?? '' };
+			await this.loadForm();
+		});
+	}
+
+	/** Does something that may be refused, and says what was wrong. */
+	private async attempt(label: string, work: () => Promise<void>): Promise<void> {
+		this.busy = label;
+		this.failure = undefined;
+		try {
+			await work();
+		} catch (error) {
+			if (!(error instanceof ApiError)) throw error;
+			this.failure = { message: error.message };
+		} finally {
+			this.busy = undefined;
+		}
+	}
+
+	private async loadForm(): Promise<void> {
+		const { form } = this.sitting;
+		this.details = form === '' ? undefined : await callApi('GET /api/forms/{id}', { path: { id: form } });
+		this.places = this.details ? listPlaceNames(this.details) : [];
+	}
+
+	private setSitting(part: Partial<SittingChoice>): void {
+		this.sitting = { ...this.sitting, ...part };
+		this.fault = undefined;
+		this.report = undefined;
+		if (part.form !== undefined) void this.changeForm();
+	}
+
+	private async changeForm(): Promise<void> {
+		await this.attempt(text.looking, () => this.loadForm());
+		await this.look();
+	}
+
+	private takeFile(file: File | undefined): void {
+		if (!file) return;
+		const nothingYet = { report: undefined, preview: undefined, failure: undefined, file: undefined };
+		Object.assign(this, { ...nothingYet, choices: firstChoices });
+		if (file.size === 0) this.failure = { message: text.empty };
+		else if (file.size > largestFile) {
+			const command = text.command(file.name, this.sitting);
+			this.failure = { message: text.tooLarge(file.size), command };
+		} else {
+			this.file = file;
+			void this.look();
+		}
+	}
+
+	/** Looks at the beginning of the file: as the bank understands it, or by the choices where there are some. */
+	private async look(choices?: ReadingChoices): Promise<void> {
+		const { file, details } = this;
+		if (!file || !details) return;
+		const look = ++this.looks;
+		await this.attempt(text.looking, async () => {
+			const order = {
+				form: details.record.id,
+				version: details.record.version,
+				content: await readBase64(await cutBeginning(file)),
+				...(this.answerMap ? { answerMap: this.answerMap.text } : {}),
+			};
+			const { preview, isStudentKnown } = await lookAtFile(order, choices && mappingOf(choices));
+			if (look !== this.looks) return;
+			this.preview = preview;
+			if (!choices) {
+				this.isStudentKnown = isStudentKnown;
+				this.choices = takeColumns(this.choices, preview, isStudentKnown);
+			} else if (preview.columns.length !== choices.uses.length) {
+				this.choices = takeColumns(choices, preview, choices.uses.includes('student'));
+			}
+		});
+	}
+
+	private change(choices: ReadingChoices): void {
+		this.choices = choices;
+		this.report = undefined;
+		void this.look(choices);
+	}
+
+	private async takeMap(file: File | undefined): Promise<void> {
+		this.answerMap = file && { name: file.name, text: await file.text() };
+		if (file) this.sitting = { ...this.sitting, mode: 'platform' };
+		await this.look();
+	}
+
+	private async read(dryRun: boolean): Promise<void> {
+		const { file, details, sitting, choices } = this;
+		const hasGroup = choices.uses.includes('group');
+		this.fault = !hasGroup && sitting.group === '' ? 'group' : sitting.date === '' ? 'date' : undefined;
+		if (!file || !details || this.fault) {
+			await this.updateComplete;
+			this.renderRoot.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+			return;
+		}
+		await this.attempt(text.reading, async () => {
+			const before = new Set((await callApi('GET /api/sittings')).map(({ id }) => id));
+			const { pairs } = readCodePairs(this.codes);
+			const report = await callApi('POST /api/responses/read', {
+				body: {
+					form: details.record.id,
+					version: details.record.version,
+					...(hasGroup ? {} : { group: sitting.group }),
+					date: sitting.date,
+					mode: sitting.mode,
+					content: await readBase64(file),
+					mapping: mappingOf(choices),
+					...(this.answerMap ? { answerMap: this.answerMap.text } : {}),
+					...(pairs.length > 0 ? { codes: pairs } : {}),
+					onto: this.onto,
+					dryRun,
+				},
+			});
+			this.report = report;
+			if (!dryRun) this.tellRead(report, before);
+		});
+		await this.updateComplete;
+		this.renderRoot.querySelector('.result')?.scrollIntoView({ block: 'nearest' });
+	}
+
+	/** Sittings that were not there before go again with undo. */
+	private tellRead({ students, sittings }: ReadingReport, before: ReadonlySet<string>): void {
+		window.dispatchEvent(new Event(bankChangedEvent));
+		const made = sittings.flatMap(({ id }) => (id === undefined || before.has(id) ? [] : [id]));
+		if (made.length < sittings.length) {
+			tell(`${text.told(students)} ${text.undoSome}`);
+			return;
+		}
+		tell(text.told(students), async () => {
+			await takeBackSittings(made);
+			this.report = undefined;
+			window.dispatchEvent(new Event(bankChangedEvent));
+		});
+	}
 
 	protected override render(): TemplateResult {
-		const form = this.form ?? this.forms[0]?.id;
+		const { known } = this;
 		return html`
-			<p class="soft">${text.advice}</p>
-			<section class="asked" @dragover=${(event: DragEvent) => event.preventDefault()} @drop=${(event: DragEvent) => this.drop(event)}>
-				<label>${text.form}<select @change=${(event: Event) => this.chooseForm(valueIn(event))}>${this.forms.map(({ id, title }) => html`<option value=${id} ?selected=${id === form}>${title}</option>`)}</select></label>
-				<label>${text.file}<input type="file" accept=".csv,.tsv,.txt,text/csv" aria-describedby="file-problem" aria-invalid=${this.fileProblem === undefined ? 'false' : 'true'} @change=${(event: Event) => this.chooseFile(fileIn(event))}></label>
-				<label>${text.map}<input type="file" accept=".csv" @change=${(event: Event) => void this.chooseMap(fileIn(event))}></label>
-				<p id="file-problem" class=${this.fileProblem === undefined ? 'soft' : 'short'}>${this.fileProblem ?? text.drop}</p>
-			</section>
-			${this.renderFailure()}
-			${this.busy === 'preview' && !this.preview ? html`<zp-wait></zp-wait>` : nothing}
-			${this.preview ? this.renderPreview(this.preview) : nothing}
-			${this.report ? html`<zp-reading-report .report=${this.report} .groups=${this.groups}></zp-reading-report>` : nothing}
+			<a class="back" href=${printAddress('sittings')}>${text.back}</a>
+			<h2 tabindex="-1">${text.title}</h2>
+			<p>${text.lead}</p>
+			${known ? this.renderSteps(known) : this.busy ? html`<zp-wait></zp-wait>` : this.renderFailure()}
+		`;
+	}
+
+	private renderSteps({ forms, groups }: NonNullable<ZpReadFile['known']>): TemplateResult {
+		if (forms.length === 0) return html`<p>${text.noForms}</p>`;
+		if (groups.length === 0) return html`<p>${text.noGroups} <code>npm run zeropair -- groups add FILE</code></p>`;
+		const { preview, choices } = this;
+		const canBeRead = preview?.problems.length === 0 && listMissing(choices).length === 0;
+		return html`
+			<h3>${text.steps.sitting}</h3>
+			${renderSittingFields({ forms, groups }, { sitting: this.sitting, groupColumn: choices.uses.indexOf('group') + 1, fault: this.fault }, (part) => this.setSitting(part))}
+			<h3>${text.steps.file}</h3>
+			${renderFileFields(
+				{
+					needsForm: this.file !== undefined && this.details === undefined,
+					isOver: this.isOver,
+				},
+				{
+					take: (file) => this.takeFile(file),
+					takeMap: (file) => void this.takeMap(file),
+					hover: (isOver) => Object.assign(this, { isOver }),
+				},
+			)}
+			${
+				preview
+					? html`${renderMapping(preview, { choices, places: this.places, isStudentKnown: this.isStudentKnown }, (next) => this.change(next))}
+						${renderCodeFields(this.codes, !this.isStudentKnown, (codes) => Object.assign(this, { codes, report: undefined }))}
+						${canBeRead ? renderPreview(preview.rows) : nothing}
+						${
+							canBeRead
+								? renderReadingFields(
+										{
+											onto: this.onto,
+											isBusy: this.busy !== undefined,
+											came: !this.report ? 'nothing' : this.report.dryRun ? 'tried' : 'read',
+										},
+										{
+											setOnto: (onto) => Object.assign(this, { onto, report: undefined }),
+											read: (dryRun) => void this.read(dryRun),
+										},
+									)
+								: nothing
+						}`
+					: nothing
+			}
+			<div class="result" aria-live="polite">
+				${this.busy === undefined ? nothing : html`<zp-wait label=${this.busy}></zp-wait>`}
+				${this.renderFailure()}
+				${this.report ? renderOutcome(this.report, (id) => groups.find((each) => each.id === id)?.group.name ?? id) : nothing}
+			</div>
 		`;
 	}
 
 	private renderFailure(): TemplateResult | typeof nothing {
 		const { failure } = this;
 		if (!failure) return nothing;
-		return html`<div class="failure" role="alert"><p>${failure.message}</p>${failure.problems.length > 1 ? html`<ul>${failure.problems.slice(0, 10).map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}</div>`;
+		return html`<div class="failure" role="alert"><p>${failure.message}</p>${failure.command ? html`<code>${failure.command}</code>` : nothing}</div>`;
 	}
-
-	private renderPreview(preview: ReadingPreview): TemplateResult {
-		const missing = missingChoice(this.choices, this.layout);
-		const { delimiters } = text;
-		return html`
-			<section>
-				<h3>${text.columns}</h3>
-				<p>${text.understood(preview.encoding, delimiters[preview.delimiter] ?? preview.delimiter)}</p>
-				${optionLine(text.layout, text.layouts, this.layout, (layout) => this.chooseLayout(layout))}
-				${optionLine(text.holds, text.holdings, this.options.holds ?? 'responses', (holds) => this.option({ holds }))}
-				<div class="wide" tabindex="0" role="region" aria-label=${text.columns}><table>
-					<thead><tr><th scope="col">${text.column}</th><th scope="col">${text.takenAs}</th></tr></thead>
-					<tbody>${preview.columns.map((column) => renderColumn(column, this.choices.get(column.number) ?? 'discarded', listChoices(this.layout, this.places), (choice) => this.chooseColumn(column.number, choice)))}</tbody>
-				</table></div>
-				${renderReadingOptions(this.options, (change) => this.option(change))}
-				${missing === undefined ? nothing : html`<p class="short" role="status">${text.missing[missing]}</p>`}
-				${missing === undefined && preview.problems.length > 0 ? html`<ul class="failure">${preview.problems.map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}
-			</section>
-			${preview.rows.length > 0 ? renderPreviewRows(preview) : nothing}
-			${missing === undefined ? this.renderSitting() : nothing}
-		`;
-	}
-
-	private renderSitting(): TemplateResult {
-		const isGroupInFile = [...this.choices.values()].includes('group');
-		const modes = Object.entries(text.modes);
-		return html`<section><h3>${text.sitting}</h3>
-			<form class="asked" @submit=${(event: SubmitEvent) => this.submit(event)}>
-				<label>${text.group}${isGroupInFile ? html`<input type="text" disabled value=${text.groupInFile}>` : html`<select name="group">${this.groups.map(({ id, group }) => html`<option value=${id}>${group.name}</option>`)}</select>`}</label>
-				<label>${text.date}<input type="date" name="date" required></label>
-				<label>${text.mode}<select name="mode">${modes.map(([mode, name]) => html`<option value=${mode}>${name}</option>`)}</select></label>
-				<div class="whole">${optionLine(text.onto, text.ontos, this.onto, (onto) => {
-					this.onto = onto;
-				})}</div>
-				<p class="whole ways"><button name="try" ?disabled=${this.busy !== undefined}>${text.try}</button>
-				<button class="primary" name="read" ?disabled=${this.busy !== undefined}>${text.read}</button>
-				${this.busy === 'try' || this.busy === 'read' ? html`<zp-wait></zp-wait>` : nothing}</p>
-			</form></section>`;
-	}
-
-	private drop(event: DragEvent): void {
-		event.preventDefault();
-		this.chooseFile(event.dataTransfer?.files[0]);
-	}
-
-	private chooseFile(file: File | undefined): void {
-		if (!file) return;
-		const megabytes = (file.size / 2 ** 20).toFixed(0);
-		this.fileProblem = file.size > mostBytes ? text.tooLarge(megabytes) : file.size === 0 ? text.empty : undefined;
-		Object.assign(this, {
-			file: this.fileProblem === undefined ? file : undefined,
-			preview: undefined,
-			report: undefined,
-			options: {},
-		});
-		if (this.fileProblem === undefined) void this.look();
-	}
-
-	private chooseForm(form: string): void {
-		Object.assign(this, { form, preview: undefined, report: undefined });
-		void this.look();
-	}
-
-	private async chooseMap(file: File | undefined): Promise<void> {
-		this.answerMap = await file?.text();
-		this.preview = undefined;
-		await this.look();
-	}
-
-	private chooseColumn(number: number, choice: ColumnChoice): void {
-		this.choices = chooseColumn(this.choices, number, choice);
-		void this.look(true);
-	}
-
-	private chooseLayout(layout: 'wide' | 'long'): void {
-		this.layout = layout;
-		this.choices = new Map(
-			[...this.choices].map(([number, choice]) => [
-				number,
-				choice === 'student' || choice === 'group' ? choice : 'discarded',
-			]),
-		);
-		void this.look(true);
-	}
-
-	private option(change: Partial<ResponseMapping>): void {
-		this.options = { ...this.options, ...change };
-		void this.look(true);
-	}
-
-	private get mapping(): ResponseMapping {
-		return mappingOf(this.choices, this.layout, this.options);
-	}
-
-	/** Has the bank look at the beginning of the file: by itself at first, then by the mapping that was chosen. */
-	private async look(isMapped = false): Promise<void> {
-		const form = this.form ?? this.forms[0]?.id;
-		if (!this.file || form === undefined) return;
-		this.asked += 1;
-		const turn = this.asked;
-		this.report = undefined;
-		if (isMapped && missingChoice(this.choices, this.layout) !== undefined) return;
-		this.busy = 'preview';
-		this.failure = undefined;
-		try {
-			const content = await encodeFile(this.file.slice(0, beginning));
-			const [details, preview] = await Promise.all([
-				callApi('GET /api/forms/{id}', { path: { id: form } }),
-				callApi('POST /api/responses/preview', {
-					body: {
-						form,
-						content,
-						...(isMapped ? { mapping: this.mapping } : {}),
-						...(this.answerMap === undefined ? {} : { answerMap: this.answerMap }),
-					},
-				}),
-			]);
-			if (turn !== this.asked) return;
-			this.places = listAnswerPlaces(details.record.form, details.items).map(({ label }) => label);
-			this.preview = preview;
-			if (!isMapped) {
-				this.choices = choicesOf(preview);
-				this.layout = preview.mapping.layout ?? 'wide';
-			}
-		} catch (error) {
-			if (!(error instanceof ApiError)) throw error;
-			if (turn === this.asked) this.failure = error;
-		} finally {
-			if (turn === this.asked) this.busy = undefined;
-		}
-	}
-
-	private submit(event: SubmitEvent): void {
-		event.preventDefault();
-		const fields = new FormData(event.target as HTMLFormElement);
-		const isTrial = (event.submitter as HTMLButtonElement | null)?.name !== 'read';
-		void this.read(String(fields.get('group') ?? ''), String(fields.get('date')), String(fields.get('mode')), isTrial);
-	}
-
-	private async read(group: string, date: string, mode: string, dryRun: boolean): Promise<void> {
-		const form = this.form ?? this.forms[0]?.id;
-		if (!this.file || form === undefined) return;
-		this.busy = dryRun ? 'try' : 'read';
-		this.failure = undefined;
-		this.report = undefined;
-		try {
-			const codes = readCodeLines(this.renderRoot.querySelector<HTMLTextAreaElement>('#codes')?.value ?? '');
-			const body: ReadingOrder = {
-				form,
-				date,
-				mode: mode as ReadingOrder['mode'],
-				content: await encodeFile(this.file),
-				mapping: this.mapping,
-				onto: this.onto,
-				dryRun,
-				...(group === '' ? {} : { group }),
-				...(this.answerMap === undefined ? {} : { answerMap: this.answerMap }),
-				...(codes.length === 0 ? {} : { codes }),
-			};
-			this.report = await callApi('POST /api/responses/read', { body });
-			await this.updateComplete;
-			this.renderRoot.querySelector<HTMLElement>('zp-reading-report')?.focus();
-		} catch (error) {
-			if (!(error instanceof ApiError)) throw error;
-			this.failure = error;
-		} finally {
-			this.busy = undefined;
-		}
-	}
-}
-
-function valueIn(event: Event): string {
-	const { target } = event;
-	return target instanceof HTMLSelectElement || target instanceof HTMLInputElement ? target.value : '';
-}
-
-function fileIn(event: Event): File | undefined {
-	return event.target instanceof HTMLInputElement ? event.target.files?.[0] : undefined;
 }
 
 customElements.define('zp-read-file', ZpReadFile);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { SittingAnswers, SittingPlace } from '../../../item-bank/types.ts';
-import { entryOf, listCells, readBlock } from '../../../web/results-in/entry-cells.ts';
-import { keepEntries, readEntries } from '../../../web/results-in/kept-entries.ts';
+import { entryOf, listCells, readBlock } from '../../../web/results/entry-cells.ts';
+import { keepEntries, readEntries } from '../../../web/results/kept-entries.ts';
 
 const choice: SittingPlace = { position: 2, label: '2', item: 'a', version: 1, name: 'A', kind: 'choice', points: 1 };
 const part: SittingPlace = { ...choice, position: 3, part: 2, label: '3.2', kind: 'gridded' };
