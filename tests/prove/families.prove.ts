@@ -86,17 +86,17 @@ describe('10,000 made items', () => {
 	test('are valid in a cartridge, as far as it carries them', () => {
 		const validator = publishedAssessment(schemas);
 		const rules = publishedRules(join(schemas, 'qti1.2/ccv1p1_qtiasiv1p2p1_v1p0.xsd'));
-		let asked = 0;
+		const asked = new Set<string>();
 		for (let from = 0; from < records.length; from += 250) {
 			const whole = writeWhole(records.slice(from, from + 250));
-			asked += whole.asked.length;
+			for (const { placement } of whole.asked) asked.add(placement.record.id);
 			const document = XmlDocument.fromString(whole.xml);
 			validator.validate(document);
 			document.dispose();
 			expect(brokenRules(whole.xml, rules)).toEqual([]);
 		}
-		console.log(`${asked} of ${records.length} items are carried by a cartridge, converted where need be`);
-		expect(asked).toBeGreaterThan(records.length / 2);
+		console.log(`${asked.size} of ${records.length} items are carried by a cartridge, converted where need be`);
+		expect(asked.size).toBeGreaterThan(records.length / 2);
 	});
 });
 
