@@ -340,6 +340,24 @@ describe.skipIf(!hasBrowser)('the form desk', () => {
 		await context.close();
 	});
 
+	test('the form is answered as a student does: answers stay from item to item, and nothing tells what is right unless asked', async () => {
+		const { page } = await journey.open('#/forms/srm-unit-check-a');
+		await page.getByRole('button', { name: 'See it as a student' }).click();
+		const sheet = page.locator('zp-student-preview');
+		await sheet.getByRole('radio').nth(1).check();
+		expect(await sheet.getByRole('button', { name: 'Check the answer' }).count()).toBe(0);
+		await sheet.getByRole('button', { name: 'Next' }).click();
+		await sheet.getByText('Item 2 of 20').waitFor();
+		await sheet.getByRole('button', { name: 'Back' }).click();
+		expect(await sheet.getByRole('radio').nth(1).isChecked()).toBe(true);
+		await sheet.getByRole('checkbox', { name: /^Let answers be checked/ }).check();
+		await sheet.getByRole('button', { name: 'Check the answer' }).click();
+		await sheet.getByRole('group', { name: 'What came of it' }).waitFor();
+		expect(await findBarriers(page)).toEqual([]);
+		await sheet.getByRole('checkbox', { name: /^Let answers be checked/ }).uncheck();
+		expect(await sheet.getByRole('group', { name: 'What came of it' }).count()).toBe(0);
+	});
+
 	test.each(['See it as a student', 'Print', 'Export', 'Give to a class', 'Make another form'])(
 		'the sheet “%s” has no accessibility violation, and closing it gives the focus back',
 		async (name) => {

@@ -226,6 +226,7 @@ export const formsText = {
 		next: 'Next',
 		close: 'Close',
 		empty: 'No item to show yet.',
+		check: 'Let answers be checked: shows what is right',
 	},
 	give: {
 		title: 'Give to a class',

@@ -11,17 +11,21 @@ export class ZpItemTrial extends LitElement {
 	static override properties = {
 		item: { attribute: false },
 		grid: { type: String },
+		isUnchecked: { type: Boolean, attribute: 'unchecked' },
 		responses: { state: true },
 		isChecked: { state: true },
 	};
 	declare item: Item | undefined;
 	/** Grid profile of the form, instead of the item's own. */
 	declare grid: string | undefined;
+	/** No way to check the answer: nothing of the key is to be seen. */
+	declare isUnchecked: boolean;
 	declare private responses: readonly (PartResponse | undefined)[];
 	declare private isChecked: boolean;
 
 	constructor() {
 		super();
+		this.isUnchecked = false;
 		this.responses = [];
 		this.isChecked = false;
 	}
@@ -32,6 +36,7 @@ export class ZpItemTrial extends LitElement {
 			h2 { font: 600 18px/28px var(--sans); margin: 28px 0 8px; }
 			section.part { border-top: 1px solid var(--paper-line); margin-top: 28px; }
 			.actions { display: flex; flex-wrap: wrap; gap: 12px; margin: 28px 0 0; }
+			.actions[hidden] { display: none; }
 			.actions button { font: 600 18px/24px var(--sans); min-height: 48px; padding: 8px 22px; border: 1.5px solid var(--ink); border-radius: 0; background: var(--sheet); color: var(--ink); cursor: pointer; touch-action: manipulation; }
 			.actions .main { background: var(--ink); color: var(--paper); }
 			.outcome { margin-top: 28px; border-left: 2px solid var(--ink); padding-left: 18px; }
@@ -39,6 +44,7 @@ export class ZpItemTrial extends LitElement {
 	];
 
 	protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
+		if (changed.has('isUnchecked') && this.isUnchecked) this.isChecked = false;
 		if (!changed.has('item') || this.item === undefined) return;
 		this.responses = partsOf(this.item).map(() => undefined);
 		this.isChecked = false;
@@ -51,7 +57,7 @@ export class ZpItemTrial extends LitElement {
 		return html`
 			${item.stem.map(renderBlock)}
 			${parts.map((part, index) => (item.kind === 'set' ? this.renderPart(part, index) : this.renderPlace(part, index)))}
-			<div class="actions">
+			<div class="actions" ?hidden=${this.isUnchecked}>
 				${
 					this.isChecked
 						? html`<button type="button" data-action="change" @click=${() => this.turn(false, '[data-action=check]')}>${words.change}</button>
