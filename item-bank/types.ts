@@ -2538,7 +2538,7 @@ export interface PlaceAgreement {
 	readonly weightedKappa?: number;
 	readonly caution?: string;
 	/**
-	 * What one reader has to score, by code; only where a reader was named. Nothing tells what the other gave, but to those who agree.
+	 * What one reader has to score, by code; only where a reader was named. What the other gave to whom is told to those who agree alone.
 	 */
 	readonly responses?: readonly RatedResponse[];
 }
