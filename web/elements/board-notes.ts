@@ -70,6 +70,6 @@ function renderEvidenceNote({ evidence }: NoteParts): TemplateResult | typeof no
 	if (evidence.cells.length === 0) return html`<p>${words.board.evidenceElsewhere}</p>`;
 	return html`<p>
 		${words.board.evidenceFound(evidence.students, evidence.sittings.length)}
-		${evidence.simulated ? html`<strong>${words.board.simulated}</strong>` : nothing} ${words.board.weighty}
+		${evidence.simulated ? html`<strong>${words.board.simulated}</strong>` : nothing} ${words.board.weighty} <span class="soft">${words.board.notSummed}</span>
 	</p>`;
 }

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { BlueprintEntry, FormSummary, FrameworkList, SittingEntry } from '../../item-bank/types.ts';
+import type { BlueprintEntry, FormSummary, FrameworkList, GroupEntry, SittingEntry } from '../../item-bank/types.ts';
 import { type BoardFilter, type BoardState, doks, kinds, pointValues, statuses } from '../board/board-state.ts';
 import { words } from '../messages/words.ts';
 import { controlStyles } from './control-styles.ts';
@@ -15,12 +15,14 @@ export class ZpBoardMargin extends LitElement {
 		blueprints: { attribute: false },
 		forms: { attribute: false },
 		sittings: { attribute: false },
+		groups: { attribute: false },
 	};
 	declare state: BoardState;
 	declare frameworks: FrameworkList;
 	declare blueprints: readonly BlueprintEntry[];
 	declare forms: readonly FormSummary[];
 	declare sittings: readonly SittingEntry[];
+	declare groups: readonly GroupEntry[];
 
 	static override styles = [
 		controlStyles,
@@ -114,7 +116,7 @@ export class ZpBoardMargin extends LitElement {
 			<label class="field">${words.board.sitting}
 				<select @change=${(event: Event) => this.change({ sitting: chosenIn(event) || undefined })}>
 					<option value="">${words.board.allSittings}</option>
-					${this.sittings.map(({ id, sitting }) => html`<option value=${id} ?selected=${id === this.state.sitting}>${words.board.sittingName(titleOf(sitting.form), sitting.group, sitting.date)}</option>`)}
+					${this.sittings.map(({ id, sitting }) => html`<option value=${id} ?selected=${id === this.state.sitting}>${words.board.sittingName(titleOf(sitting.form), this.groups.find((each) => each.id === sitting.group)?.group.name ?? sitting.group, sitting.date)}</option>`)}
 				</select>
 			</label>
 			<p class="soft">${words.board.sittingNote}</p>

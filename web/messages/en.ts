@@ -189,6 +189,7 @@ export const en = {
 			`${many(students, 'student', 'students')} in ${many(sittings, 'sitting', 'sittings')}.`,
 		simulated: 'Simulated: these responses come from no child.',
 		weighty: 'No weighty decision about a child rests on one score.',
+		notSummed: 'Rows that group standards are not summed up: with a sum, hidden cells could be worked out.',
 		evidenceElsewhere: 'There are responses, but to no item with a standard in this framework.',
 		keys: 'Arrow keys move, Enter opens a cell, left and right fold a standard.',
 		printed: (day: string): string => `Printed ${day}`,

@@ -1,6 +1,7 @@
 /** What the item desk says. */
 export const deskWords = {
 	reading: 'Reading the bank…',
+	jumps: 'On this desk',
 	regions: { sheet: 'As a student meets it', yours: 'What you decide', bank: 'What the bank computes' },
 	tryIt: 'Answer it as a student',
 	backToDesk: 'Back to the desk',

@@ -9,6 +9,7 @@ export const itemDeskStyles = css`
 	.told .failure p { margin: 0 0 4px; }
 	.told .failure ul { margin: 0; padding-left: 20px; }
 	.desk { display: grid; grid-template-columns: minmax(0, 1.06fr) minmax(0, 1fr) 330px; }
+	.jumps { display: none; }
 	.desk > section { padding: 14px 18px 28px; min-width: 0; }
 	.desk > section > h3 { font-size: 14px; line-height: 20px; color: var(--ink-soft); margin-bottom: 10px; font-weight: 400; }
 	.desk > .sheet { background: var(--sheet); border-right: 1px solid var(--paper-line); padding-left: 28px; }
@@ -62,6 +63,7 @@ export const itemDeskStyles = css`
 	}
 	@media (max-width: 760px) {
 		.desk { grid-template-columns: minmax(0, 1fr); }
+		.jumps { display: flex; flex-wrap: wrap; gap: 0 14px; padding: 7px 14px 0; }
 		.desk > section, .desk > .sheet { padding: 14px; }
 		.bank { border-left: 0; border-top: 2px solid var(--paper-line); }
 		.told, .told:not(:empty) { padding-left: 14px; padding-right: 14px; }

@@ -5,6 +5,7 @@ import type {
 	FormDetails,
 	FormSummary,
 	FrameworkList,
+	GroupEntry,
 	SittingEntry,
 	Supply,
 } from '../../item-bank/types.ts';
@@ -52,6 +53,7 @@ export class ZpBoardPage extends LitElement {
 	declare private forms: readonly FormSummary[] | undefined;
 	declare private form: FormDetails | undefined;
 	declare private sittings: readonly SittingEntry[] | undefined;
+	private groups: readonly GroupEntry[] = [];
 	declare private evidence: Evidence | undefined;
 	declare private failure: string | undefined;
 	declare private isWide: boolean;
@@ -138,10 +140,11 @@ export class ZpBoardPage extends LitElement {
 			this.frameworks ??= await callApi('GET /api/standards');
 			await Promise.all([this.loadSupply(this.frameworks), this.loadForm(isAnew), this.loadEvidence(this.frameworks)]);
 			if (isAnew || this.blueprints === undefined) {
-				[this.blueprints, this.forms, this.sittings] = await Promise.all([
+				[this.blueprints, this.forms, this.sittings, this.groups] = await Promise.all([
 					callApi('GET /api/blueprints'),
 					callApi('GET /api/forms'),
 					callApi('GET /api/sittings'),
+					callApi('GET /api/groups'),
 				]);
 			}
 			this.failure = undefined;
@@ -237,7 +240,7 @@ export class ZpBoardPage extends LitElement {
 				<summary>${words.board.shown}${supply ? html`: ${supply.name}, ${supply.edition}` : nothing}</summary>
 				<zp-board-margin
 					.state=${state} .frameworks=${this.frameworks ?? []} .blueprints=${this.blueprints ?? []} .forms=${this.forms ?? []}
-					.sittings=${this.sittings ?? []}
+					.sittings=${this.sittings ?? []} .groups=${this.groups}
 					@board-changed=${(event: CustomEvent<Partial<BoardState>>) => this.change(event.detail)}
 				></zp-board-margin>
 			</details>

@@ -7,6 +7,7 @@ import { renderFailure, renderMissing } from '../elements/desk/desk-failure.ts';
 import { makeEditor } from '../elements/desk/editor.ts';
 import { followNote } from '../elements/desk/follow-note.ts';
 import { renderItemFields } from '../elements/desk/item-fields.ts';
+import { renderJumps } from '../elements/desk/jump-line.ts';
 import type { DeskRequest } from '../elements/desk/zp-desk-head.ts';
 import '../elements/answer/zp-item-trial.ts';
 import '../elements/desk/zp-desk-head.ts';
@@ -246,9 +247,8 @@ export class ZpItemDesk extends LitElement {
 				? html`<zp-family-desk .query=${this.query}></zp-family-desk>`
 				: html`<zp-item-start .query=${this.query} @start-chosen=${(event: CustomEvent<Beginning>) => this.start(event)}></zp-item-start>`;
 		}
-		const { work } = this;
-		if (!work)
-			return this.failure ? renderMissing(this.failure, this.itemId) : html`<p class="plain">${words.reading}</p>`;
+		const { failure, work } = this;
+		if (!work) return failure ? renderMissing(failure, this.itemId) : html`<p class="plain">${words.reading}</p>`;
 		return this.query.has('try') ? this.renderTrial(work) : this.renderDesk(work);
 	}
 
@@ -266,19 +266,19 @@ export class ZpItemDesk extends LitElement {
 			this.reading.notes,
 			(item) => this.put(item),
 		);
-		const again = (): void => this.answer(new CustomEvent('desk-asked', { detail: 'save' }));
 		const follow = (path: string): void => followNote(this.renderRoot, path);
 		const at = findDraft(work.id)?.at;
 		const time = new Date(at ?? Date.now()).toLocaleTimeString('en', { timeStyle: 'short' });
 		return html`
 			<zp-desk-head .work=${work} .isBusy=${this.isBusy} .isKept=${this.isKept} at=${time} @desk-asked=${(event: CustomEvent<DeskRequest>) => this.answer(event)}></zp-desk-head>
-			<div class="told" role="alert">${renderFailure({ error, said, again, follow })}</div>
+			<div class="told" role="alert">${renderFailure({ error, said, again: () => this.answer(new CustomEvent('desk-asked', { detail: 'save' })), follow })}</div>
 			${
 				newest
 					? html`<zp-version-choice .base=${this.base} .newest=${newest} .mine=${work.item} ?busy=${this.isBusy}
 							@choice-settled=${({ detail }: CustomEvent<Item>) => void this.settle(detail)}></zp-version-choice>`
 					: nothing
 			}
+			${renderJumps(this.renderRoot)}
 			<div class="desk">
 				<section class="sheet" tabindex="0" aria-label=${words.regions.sheet}><h3>${words.regions.sheet}</h3><zp-item .item=${work.item}></zp-item></section>
 				<section class="yours" tabindex="-1" aria-label=${words.regions.yours}><h3>${words.regions.yours}</h3>${renderItemFields(editor, this.reading)}</section>
