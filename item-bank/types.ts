@@ -2537,6 +2537,29 @@ export interface PlaceAgreement {
 	 */
 	readonly weightedKappa?: number;
 	readonly caution?: string;
+	/**
+	 * What one reader has to score, by code; only where a reader was named. What the other gave to whom is told to those who agree alone.
+	 */
+	readonly responses?: readonly RatedResponse[];
+}
+export interface RatedResponse {
+	readonly code: string;
+	/**
+	 * As it came in.
+	 */
+	readonly text: string;
+	/**
+	 * Given by the named reader.
+	 */
+	readonly points?: number;
+	/**
+	 * Given by the first reader; for those who agree.
+	 */
+	readonly first?: number;
+	/**
+	 * Given by the second reader; for those who agree.
+	 */
+	readonly second?: number;
 }
 /**
  * Points a reader gives explanations by the rubric.

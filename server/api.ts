@@ -173,7 +173,10 @@ export interface Api {
 	readonly 'GET /api/sittings/{id}/answers': { readonly answer: SittingAnswers };
 	readonly 'PUT /api/sittings/{id}/students/{code}': { readonly body: StudentEntry; readonly answer: SittingAnswers };
 	readonly 'POST /api/sittings/{id}/rescore': { readonly body: RescoringOrder; readonly answer: RescoringReport };
-	readonly 'GET /api/sittings/{id}/ratings': { readonly answer: RatingAgreement };
+	readonly 'GET /api/sittings/{id}/ratings': {
+		readonly query: { readonly reader?: RatingOrder['reader'] };
+		readonly answer: RatingAgreement;
+	};
 	readonly 'POST /api/sittings/{id}/ratings': { readonly body: RatingOrder; readonly answer: RatingAgreement };
 	readonly 'POST /api/sittings/{id}/purge': { readonly body: PurgeOrder; readonly answer: PurgeReport };
 	readonly 'GET /api/students/{code}': { readonly answer: StudentRecord };

@@ -1,10 +1,11 @@
 import { type AnswerPlace, labelPlace, scoreAnswer } from '../item-bank/forms/answer-places.ts';
 import { ResponseKindError } from '../item-bank/items/score.ts';
 import type { Problem } from '../item-bank/problem.ts';
-import type { AnswerEntry, AnswerGiven, RatingAgreement, StudentEntry } from '../item-bank/types.ts';
+import type { AnswerEntry, AnswerGiven, RatedResponse, RatingAgreement, RatingOrder, StudentEntry } from '../item-bank/types.ts';
 import { compareReaders } from './results/agreement.ts';
 import { createCellReader } from './results/answer-cell.ts';
 import type { Store } from './store/open-store.ts';
+import type { RatedPlace } from './store/rating-store.ts';
 import type { NewAnswer } from './store/response-rows.ts';
 import { ContentRefusedError, NotFoundError } from './store/store-errors.ts';
 
@@ -72,8 +73,14 @@ function readGiven(place: AnswerPlace, given: AnswerGiven, path: string): NewAns
 /** Below this many responses rated by both, kappa says little (common practice, no source). */
 const fewRated = 30;
 
-/** How far two readers agree in a sitting, place by place. Throws NotFoundError. */
-export async function readAgreement(store: Store, sitting: string): Promise<RatingAgreement> {
+/** A reader of explanations, or those who agree on points after both have read. */
+export type Reader = RatingOrder['reader'];
+
+/**
+ * How far two readers agree in a sitting, place by place, and what a named reader has to score. A reader is told nothing of what
+ * the other gave. Throws NotFoundError.
+ */
+export async function readAgreement(store: Store, sitting: string, reader?: Reader): Promise<RatingAgreement> {
 	const rated = await store.ratings.read(sitting);
 	return {
 		sitting,
@@ -95,10 +102,23 @@ export async function readAgreement(store: Store, sitting: string): Promise<Rati
 				...(exact === undefined ? {} : { exact }),
 				...(kappa === undefined ? {} : { kappa }),
 				...(weightedKappa === undefined ? {} : { weightedKappa }),
+				...(reader === undefined ? {} : { responses: responses.map((each) => listForReader(each, reader)) }),
 				...(count < fewRated
 					? { caution: `Rated by both: ${count}. With fewer than ${fewRated} kappa swings widely.` }
 					: {}),
 			};
 		}),
+	};
+}
+
+function listForReader({ code, raw, ...given }: RatedPlace['responses'][number], reader: Reader): RatedResponse {
+	const points = given[reader];
+	const { first, second } = given;
+	return {
+		code,
+		text: raw,
+		...(points === undefined ? {} : { points }),
+		...(reader === 'agreed' && first !== undefined ? { first } : {}),
+		...(reader === 'agreed' && second !== undefined ? { second } : {}),
 	};
 }

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import type { PurgeOrder, RatingOrder, RescoringOrder, SittingCreation, StudentEntry } from '../../item-bank/types.ts';
 import { answerJson, pathParameters, type RouteSchema, schemaNamed } from '../open-api.ts';
 import { RequestError } from '../request-errors.ts';
-import { enterAnswers, readAgreement } from '../response-entry.ts';
+import { enterAnswers, type Reader, readAgreement } from '../response-entry.ts';
 import type { Store } from '../store/open-store.ts';
 import { idParameter, underField } from './shared.ts';
 
@@ -57,7 +57,13 @@ const schemas = {
 	},
 	agreement: {
 		summary: 'Say how far two readers of explanations agree',
+		description: 'With a reader: also the responses, with what that reader gave and nothing the other did.',
 		params,
+		querystring: {
+			type: 'object',
+			additionalProperties: false,
+			properties: { reader: { enum: ['first', 'second', 'agreed'], description: 'Who scores.' } },
+		},
 		response: { 200: answerJson('Place by place.', 'rating-agreement') },
 	},
 	purge: {
@@ -117,8 +123,10 @@ export function addSittingRoutes(app: FastifyInstance, store: Store): void {
 			return readAgreement(store, params.id);
 		},
 	);
-	app.get<ById>('/api/sittings/:id/ratings', { schema: schemas.agreement }, ({ params }) =>
-		readAgreement(store, params.id),
+	app.get<ById & { Querystring: { readonly reader?: Reader } }>(
+		'/api/sittings/:id/ratings',
+		{ schema: schemas.agreement },
+		({ params, query }) => readAgreement(store, params.id, query.reader),
 	);
 	app.post<ById & { Body: PurgeOrder }>('/api/sittings/:id/purge', { schema: schemas.purge }, ({ params, body }) => {
 		confirm(params.id, body);

@@ -23,6 +23,8 @@ export interface RatedPlace {
 	/** One entry a response; readers who have not rated it are missing. */
 	readonly responses: readonly {
 		readonly code: string;
+		/** As it came in. */
+		readonly raw: string;
 		readonly first?: number;
 		readonly second?: number;
 		readonly agreed?: number;
@@ -77,7 +79,7 @@ export function createRatingStore({ kysely, clock }: StoreContext): RatingStore 
 						)
 						.where('sitting_id', '=', id)
 						.where('came_as', '=', 'response')
-						.select(['code', 'responses.position', 'responses.part', 'reader', 'ratings.points'])
+						.select(['code', 'responses.position', 'responses.part', 'responses.raw', 'reader', 'ratings.points'])
 						.orderBy('code')
 						.execute();
 					return places
@@ -87,6 +89,7 @@ export function createRatingStore({ kysely, clock }: StoreContext): RatingStore 
 							const codes = [...new Set(own.map(({ code }) => code))];
 							const responses = codes.map((code) => ({
 								code,
+								raw: own.find((row) => row.code === code)?.raw ?? '',
 								...Object.fromEntries(
 									own.flatMap((row) =>
 										row.code === code && row.reader !== null ? [[row.reader, row.points ?? 0]] : [],

@@ -1,6 +1,9 @@
+import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { SittingAnswers } from '../../item-bank/types.ts';
+import type { SittingAnswers, StudentRecord } from '../../item-bank/types.ts';
 import { browserPath } from '../helpers/browser.ts';
+import { keepItem } from '../helpers/desk.ts';
+import { makeExplanation } from '../helpers/items.ts';
 import { findBarriers, type Journey, startJourney } from '../helpers/journey.ts';
 import { requireOutside } from '../helpers/reference.ts';
 
@@ -70,6 +73,93 @@ describe.skipIf(!hasBrowser)('responses on their way in', () => {
 		await page.getByRole('textbox', { name: 'Names to codes' }).fill('Low, Ana,7A-01\nReed;7A-02');
 		await page.getByRole('button', { name: /^Try/ }).click();
 		await page.getByText('2 students and 2 responses from 2 rows').waitFor();
+		await context.close();
+	});
+
+	test('explanations are scored by keyboard by two readers, the second blind, who then agree', async () => {
+		const send = async (method: string, path: string, body: object) => {
+			const headers = { 'content-type': 'application/json' };
+			const answer = await fetch(`${journey.url}api/${path}`, { method, headers, body: JSON.stringify(body) });
+			if (!answer.ok) throw new Error(await answer.text());
+		};
+		await keepItem(journey.url, 'why-greater', makeExplanation());
+		await send('POST', 'items/why-greater/approve', { version: 1 });
+		const items = [{ item: 'why-greater', version: 1 }];
+		const form = { title: 'Exit slip in words', gridProfile: 'floating-sign', sections: [{ title: 'Words', items }] };
+		await send('POST', 'forms', { id: 'in-words', form });
+		const sitting = { form: 'in-words', version: 1, group: 'srm-class-6a', date: '2026-11-22', mode: 'hand' };
+		await send('POST', 'sittings', { id: 'words-6a', sitting });
+		for (const [index, text] of ['Adding 8 goes up.', '11', 'It is less.', 'Minus a minus adds.'].entries()) {
+			const answers = [{ position: 1, text }];
+			await send('PUT', `sittings/words-6a/students/6A-0${index + 1}`, { answers });
+		}
+		const { page, context, complaints } = await journey.open('#/sittings');
+		await page.getByRole('link', { name: '4 wait for a scorer' }).click();
+		const score = async (points: string) => {
+			for (const [index, key] of [...points].entries()) {
+				await page.getByText(`Response ${index + 1} of 4`).waitFor();
+				await page.keyboard.press(key);
+			}
+			await page.getByText('All 4 have points.').waitFor();
+		};
+		await score('2102');
+		await page.getByRole('radio', { name: 'second reader' }).check();
+		await page.getByText('4 without points.').waitFor();
+		expect(await page.getByText(/^Given|Kappa/).count()).toBe(0);
+		expect(await findBarriers(page)).toEqual([]);
+		await page.getByRole('heading', { name: /^Score explanations/ }).click();
+		await page.keyboard.press('ArrowRight');
+		await page.getByText('Response 2 of 4').waitFor();
+		await page.keyboard.press('ArrowLeft');
+		await page.getByRole('button', { name: /Finds 11/ }).click();
+		await page.getByText('3 without points.').waitFor();
+		await page.keyboard.press('1');
+		await page.getByText('Response 3 of 4').waitFor();
+		await page.keyboard.press('0');
+		await page.getByText('Response 4 of 4').waitFor();
+		await page.keyboard.press('2');
+		await page.getByText('The same points for 75 % of 4 responses read by both.').waitFor();
+		// By hand: observed 3/4, expected 5/16 from rows 1, 1, 2 and columns 1, 2, 1 of 4; (3/4 − 5/16) / (1 − 5/16) = 7/11.
+		await page.getByText(/^Kappa 0.64: of the agreement/).waitFor();
+		await page.getByRole('radio', { name: 'both, where they differ' }).check();
+		await page.getByText('First reader 2, second reader 1.').waitFor();
+		await page.emulateMedia({ colorScheme: 'dark' });
+		expect(await findBarriers(page)).toEqual([]);
+		await page.getByRole('button', { name: /^2 Says/ }).click();
+		await page.getByText('Given: 2.').waitFor();
+		expect(complaints).toEqual([]);
+		await context.close();
+	});
+
+	test('a student code is looked up, exported and deleted for good once it is typed', async () => {
+		const { page, context } = await journey.open('#/sittings');
+		await page.getByRole('link', { name: 'One student code' }).click();
+		await page.getByRole('textbox', { name: 'Student code' }).fill('7a 01');
+		await page.getByRole('button', { name: 'Show' }).click();
+		await page.getByText('found "7a 01"').waitFor();
+		await page.getByRole('textbox', { name: 'Student code' }).fill('7a-01');
+		await page.keyboard.press('Enter');
+		await page.getByText('In Class 7A.').waitFor();
+		expect(await findBarriers(page)).toEqual([]);
+		const [download] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('button', { name: 'Everything as JSON' }).click(),
+		]);
+		const record = JSON.parse(await readFile(await download.path(), 'utf8')) as StudentRecord;
+		expect([record.code, record.sittings[0]?.answers.length]).toEqual(['7A-01', 20]);
+		await page.locator('summary', { hasText: 'Delete for good' }).click();
+		await page.getByLabel('Type 7A-01 to confirm').fill('7A-02');
+		await page.getByRole('button', { name: 'Delete 7A-01 for good' }).click();
+		await page.getByText('expected "7A-01", found "7A-02"').waitFor();
+		await page.emulateMedia({ colorScheme: 'dark' });
+		expect(await findBarriers(page)).toEqual([]);
+		expect((await fetch(`${journey.url}api/students/7A-01`)).status).toBe(200);
+		await page.getByLabel('Type 7A-01 to confirm').fill('7A-01');
+		await page.keyboard.press('Enter');
+		await page.getByText('Deleted: 20 responses.').waitFor();
+		expect(await page.getByRole('button', { name: 'Everything as JSON' }).count()).toBe(0);
+		expect(await findBarriers(page)).toEqual([]);
+		expect((await fetch(`${journey.url}api/students/7A-01`)).status).toBe(404);
 		await context.close();
 	});
 });

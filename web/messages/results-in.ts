@@ -29,5 +29,6 @@ export const inText = {
 		count: 'Filled',
 	},
 	toReports: 'Class report',
+	toScoring: 'Score explanations',
 	toSittings: 'All sittings',
 };

@@ -4,6 +4,7 @@ import { en } from './en.ts';
 export const sittingText = {
 	title: 'Sittings',
 	readFile: 'Read a file of responses',
+	student: 'One student code',
 	table: 'Sittings: which class sat which form when, and how many responses there are',
 	columns: {
 		day: 'Day',

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import type { FormSummary, GroupEntry, SittingEntry } from '../../item-bank/types.ts';
+import type { FormSummary, GroupEntry, PurgeOrder, SittingEntry } from '../../item-bank/types.ts';
 import { printAddress } from '../address.ts';
 import { ApiError, bankFoundEvent } from '../api-client.ts';
 import { callApi } from '../call-api.ts';
@@ -8,6 +8,7 @@ import '../elements/results/zp-read-file.ts';
 import '../elements/zp-wait.ts';
 import { inText } from '../messages/results-in.ts';
 import { sittingText } from '../messages/sittings.ts';
+import { studentText } from '../messages/student.ts';
 import { words } from '../messages/words.ts';
 
 const reports = ['pack', 'coverage', 'items', 'form', 'patterns'] as const;
@@ -19,12 +20,15 @@ export class ZpSittingsPage extends LitElement {
 		query: { attribute: false },
 		sittings: { state: true },
 		failure: { state: true },
+		gone: { state: true },
 	};
 	/** Id of a sitting; "new" where responses come in; empty for the list. */
 	declare sittingId: string;
 	declare query: URLSearchParams;
 	declare private sittings: readonly SittingEntry[] | undefined;
 	declare private failure: string | undefined;
+	/** Id of a sitting deleted a moment ago; only what was reached is told. */
+	declare private gone: string | undefined;
 	private forms: readonly FormSummary[] = [];
 	private groups: readonly GroupEntry[] = [];
 	private shown = '';
@@ -104,8 +108,18 @@ export class ZpSittingsPage extends LitElement {
 	}
 
 	private renderView(): TemplateResult {
-		if (this.sittingId === 'new') return html`<zp-read-file .query=${this.query}></zp-read-file>`;
-		const entry = this.sittings?.find((each) => each.id === this.sittingId);
+		const { sittingId, query } = this;
+		const view = query.get('view');
+		if (sittingId === 'new' && view === 'student') {
+			void import('../elements/results/zp-student-record.ts');
+			return html`<zp-student-record .code=${query.get('code') ?? ''}></zp-student-record>`;
+		}
+		if (sittingId === 'new') return html`<zp-read-file .query=${query}></zp-read-file>`;
+		if (view === 'scoring') {
+			void import('../elements/results/zp-score-explanations.ts');
+			return html`<zp-score-explanations .sitting=${sittingId}></zp-score-explanations>`;
+		}
+		const entry = this.sittings?.find((each) => each.id === sittingId);
 		if (entry) return this.renderEntry(entry);
 		if (!this.sittings && this.failure === undefined) return html`<zp-wait></zp-wait>`;
 		return html`<div class="list"><h2>${sittingText.none}</h2><p>${this.failure ?? ''} <a href=${printAddress('sittings')}>${inText.toSittings}</a></p></div>`;
@@ -113,10 +127,16 @@ export class ZpSittingsPage extends LitElement {
 
 	private renderEntry(entry: SittingEntry): TemplateResult {
 		void import('../elements/results/zp-entry-grid.ts');
+		void import('../elements/results/zp-purge-panel.ts');
+		const path = { id: entry.id };
 		const { form, group } = this.namesOf(entry);
 		return html`<div class="list sheet"><h2>${inText.entry.title(group, form, entry.sitting.date)}</h2>
-			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: entry.id }, 'class')}>${inText.toReports}</a></p>
-			<zp-entry-grid sitting=${entry.id}></zp-entry-grid></div>`;
+			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: entry.id }, 'class')}>${inText.toReports}</a>
+				<a href=${printAddress('sittings', { view: 'scoring' }, entry.id)}>${inText.toScoring}</a></p>
+			${this.gone === entry.id ? nothing : html`<zp-entry-grid sitting=${entry.id}></zp-entry-grid>`}
+			<zp-purge-panel .what=${entry.id} .lead=${studentText.purgeSittingLead(entry.students, entry.answers)}
+				.purge=${(order: PurgeOrder) => callApi('POST /api/sittings/{id}/purge', { path, body: order })}
+				@purged=${() => Object.assign(this, { gone: entry.id })}></zp-purge-panel></div>`;
 	}
 
 	private namesOf({ sitting }: SittingEntry): { readonly form: string; readonly group: string } {
@@ -128,7 +148,8 @@ export class ZpSittingsPage extends LitElement {
 
 	private renderList(): TemplateResult {
 		return html`<div class="list"><h2>${sittingText.title}</h2>
-			<p class="begin"><a class="button" href=${printAddress('sittings', {}, 'new')}>${sittingText.readFile}</a></p>
+			<p class="begin"><a class="button" href=${printAddress('sittings', {}, 'new')}>${sittingText.readFile}</a>
+				<a class="button" href=${printAddress('sittings', { view: 'student' }, 'new')}>${sittingText.student}</a></p>
 			${this.failure === undefined ? nothing : html`<div class="failure" role="alert"><p>${this.failure}</p><button @click=${this.read}>${words.frame.again}</button></div>`}
 			${this.sittings ? this.renderSittings(this.sittings) : this.failure === undefined ? html`<zp-wait></zp-wait>` : nothing}</div>`;
 	}
@@ -171,7 +192,7 @@ export class ZpSittingsPage extends LitElement {
 			<td>${group}${sitting.simulated === true ? html` <span class="soft">(${sittingText.simulated})</span>` : nothing}</td>
 			<td><a href=${printAddress('forms', {}, sitting.form)}>${form}</a></td>
 			<td class="count" data-unit=${sittingText.columns.students.toLowerCase()}>${words.figure(students)}</td>
-			<td class="count" data-unit=${sittingText.columns.answers.toLowerCase()}>${words.figure(answers)}${unrated > 0 ? html` <span class="short">${sittingText.unrated(unrated)}</span>` : nothing}</td>
+			<td class="count" data-unit=${sittingText.columns.answers.toLowerCase()}>${words.figure(answers)}${unrated > 0 ? html` <a class="short" href=${printAddress('sittings', { view: 'scoring' }, id)}>${sittingText.unrated(unrated)}</a>` : nothing}</td>
 			<td class="ways">
 				<a href=${printAddress('board', { lens: 'evidence', sitting: id })} aria-label=${sittingText.onBoardOf(group, sitting.date)}>${sittingText.onBoard}</a>
 				<a href=${printAddress('reports', { sitting: id }, 'class')} aria-label=${sittingText.classReportOf(group, sitting.date)}>${sittingText.classReport}</a>

@@ -104,6 +104,20 @@ describe('sittings', () => {
 		expect(answer.json.places).toMatchObject([{ label: '3', both: 2, exact: 0.5, kappa: 0 }]);
 		expect(answer.json.places[0].caution).toContain('swings widely');
 		expect((await send('GET', '/api/sittings/first-check/ratings')).json).toEqual(answer.json);
+		const read = async (reader: string) => {
+			const { json } = await send('GET', `/api/sittings/first-check/ratings?reader=${reader}`);
+			expectShape('rating-agreement', json);
+			return json.places[0].responses;
+		};
+		expect(await read('second')).toEqual([
+			{ code: '6A-01', text: 'Because', points: 1 },
+			{ code: '6A-02', text: 'Because', points: 1 },
+		]);
+		expect(await read('agreed')).toEqual([
+			{ code: '6A-01', text: 'Because', first: 1, second: 1 },
+			{ code: '6A-02', text: 'Because', first: 2, second: 1 },
+		]);
+		expect((await send('GET', '/api/sittings/first-check/ratings?reader=third')).status).toBe(400);
 		const refused = await rate('first', 7);
 		expect([refused.status, refused.json.code]).toEqual([422, 'rating-refused']);
 	});
