@@ -57,11 +57,19 @@ describe.skipIf(!hasBrowser)('responses on their way in', () => {
 		await page.getByRole('button', { name: 'Read', exact: true }).click();
 		await page.getByRole('heading', { name: 'What was read' }).waitFor();
 		expect(await count()).toBe(before + 1);
+		await page.getByRole('combobox', { name: 'Class' }).selectOption('srm-class-6b');
+		await chooseFile('next.csv', 'Student,Q1,Q2,Q99\n6B-01,a,ac,b\n6B-02,b,c,a\n');
+		await page.getByText('the form has none of that name: Q99').waitFor();
+		await page.getByRole('button', { name: 'Read', exact: true }).click();
+		const pack = await page
+			.getByRole('link', { name: 'Meeting pack on the 2 sittings read here' })
+			.getAttribute('href');
+		expect(pack?.match(/sitting=/g)).toHaveLength(2);
 		await page.emulateMedia({ colorScheme: 'dark' });
 		expect(await findBarriers(page)).toEqual([]);
 		await page.getByRole('button', { name: 'Undo' }).click();
 		await page.getByText('Taken back.').waitFor();
-		expect(await count()).toBe(before);
+		expect(await count()).toBe(before + 1);
 		expect(complaints).toEqual([]);
 
 		await chooseFile('platform.csv', 'Who,Place,Answer\n"Low, Ana",1,B\nReed,1,A\n');
@@ -70,7 +78,7 @@ describe.skipIf(!hasBrowser)('responses on their way in', () => {
 		for (const [column, use] of ['student', 'place', 'answer'].entries()) {
 			await page.getByRole('combobox', { name: new RegExp(`^Column ${column + 1},`) }).selectOption(use);
 		}
-		await page.getByRole('textbox', { name: 'Names to codes' }).fill('Low, Ana,7A-01\nReed;7A-02');
+		await page.getByRole('textbox', { name: 'Names to codes' }).fill('Low, Ana,6B-01\nReed;6B-02');
 		await page.getByRole('button', { name: /^Try/ }).click();
 		await page.getByText('2 students and 2 responses from 2 rows').waitFor();
 		await context.close();
