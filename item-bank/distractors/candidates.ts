@@ -35,20 +35,19 @@ export function listCandidates(subjects: readonly Subject[], key: number): reado
 
 /** The sizes of all numbers of a subject together. */
 function sizeOf(subject: Subject): number {
-	const sum = (...numbers: readonly number[]): number => numbers.reduce((total, number) => total + Math.abs(number), 0);
 	switch (subject.kind) {
 		case 'two-numbers':
-			return sum(subject.left, subject.right);
+			return Math.abs(subject.left) + Math.abs(subject.right);
 		case 'expression':
-			return sum(...listNodes(subject.expression).map((node) => (node.kind === 'number' ? node.value : 0)));
+			return sum(listNodes(subject.expression).map((node) => (node.kind === 'number' ? node.value : 0)));
 		case 'ordering':
-			return sum(...subject.numbers);
+			return sum(subject.numbers);
 		case 'distance':
-			return sum(subject.from, subject.to);
+			return Math.abs(subject.from) + Math.abs(subject.to);
 		case 'counter-set':
-			return sum(subject.plus, subject.minus);
+			return subject.plus + subject.minus;
 		case 'walk':
-			return sum(subject.start, ...subject.moves);
+			return Math.abs(subject.start) + sum(subject.moves);
 		case 'absolute-value':
 		case 'opposite-number':
 			return Math.abs(subject.of);
@@ -57,4 +56,10 @@ function sizeOf(subject: Subject): number {
 		default:
 			return subject satisfies never;
 	}
+}
+
+function sum(numbers: readonly number[]): number {
+	let total = 0;
+	for (const number of numbers) total += Math.abs(number);
+	return total;
 }

@@ -18,19 +18,26 @@ export function countOperations(mathematics: MathematicsNode): number {
 
 /** Every node of an expression or statement, in reading order of their first sign, outer before inner. */
 export function listNodes(mathematics: MathematicsNode): readonly Expression[] {
+	const nodes: Expression[] = [];
+	addNodes(mathematics, nodes);
+	return nodes;
+}
+
+/** One list for the whole tree: a list for every node takes longer than walking it. */
+function addNodes(mathematics: MathematicsNode, nodes: Expression[]): void {
+	if (mathematics.kind === 'statement') {
+		for (const side of mathematics.sides) addNodes(side, nodes);
+		return;
+	}
+	nodes.push(mathematics);
 	switch (mathematics.kind) {
-		case 'statement':
-			return mathematics.sides.flatMap(listNodes);
-		case 'number':
-		case 'unknown':
-			return [mathematics];
 		case 'opposite':
 		case 'absolute':
 		case 'group':
-			return [mathematics, ...listNodes(mathematics.of)];
+			addNodes(mathematics.of, nodes);
+			return;
 		case 'operation':
-			return [mathematics, ...listNodes(mathematics.left), ...listNodes(mathematics.right)];
-		default:
-			return mathematics satisfies never;
+			addNodes(mathematics.left, nodes);
+			addNodes(mathematics.right, nodes);
 	}
 }

@@ -224,7 +224,8 @@ describe.skipIf(!hasBrowser)('the item desk', () => {
 			await page.getByRole('heading', { level: 2 }).first().waitFor();
 			for (const width of [1366, 820, 390]) {
 				await page.setViewportSize({ width, height: 800 });
-				for (const colorScheme of ['light', 'dark'] as const) {
+				// Inks do not change with the width.
+				for (const colorScheme of width === 1366 ? (['light', 'dark'] as const) : (['light'] as const)) {
 					await page.emulateMedia({ colorScheme });
 					expect(await findBarriers(page), `${hash} ${width} ${colorScheme}`).toEqual([]);
 				}

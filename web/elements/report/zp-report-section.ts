@@ -38,7 +38,7 @@ export class ZpReportSection extends LitElement {
 			.next { margin: 0; padding-left: 20px; }
 			details { margin-bottom: 7px; }
 			@media (max-width: 720px) { th, td { padding-right: 10px; } }
-			@media print { .wide { overflow: visible; } details::details-content { content-visibility: visible; } tr { break-inside: avoid; } h3 { break-after: avoid; } }
+			@media print { th button { display: inline-flex; } .wide { overflow: visible; } details::details-content { content-visibility: visible; } tr { break-inside: avoid; } h3 { break-after: avoid; } }
 		`,
 	];
 
