@@ -1,7 +1,14 @@
 import { type AnswerPlace, labelPlace, scoreAnswer } from '../item-bank/forms/answer-places.ts';
 import { ResponseKindError } from '../item-bank/items/score.ts';
 import type { Problem } from '../item-bank/problem.ts';
-import type { AnswerEntry, AnswerGiven, RatedResponse, RatingAgreement, RatingOrder, StudentEntry } from '../item-bank/types.ts';
+import type {
+	AnswerEntry,
+	AnswerGiven,
+	RatedResponse,
+	RatingAgreement,
+	RatingOrder,
+	StudentEntry,
+} from '../item-bank/types.ts';
 import { compareReaders } from './results/agreement.ts';
 import { createCellReader } from './results/answer-cell.ts';
 import type { Store } from './store/open-store.ts';

@@ -1,5 +1,9 @@
 import { en } from './en.ts';
 
+function many(count: number, one: string): string {
+	return `${en.figure(count)} ${one}${count === 1 ? '' : 's'}`;
+}
+
 /** What the page that reads a file of responses says, in English. */
 export const readingText = {
 	title: 'Read a file of responses',
@@ -99,6 +103,11 @@ export const readingText = {
 	preview: 'The first rows as they would be read',
 	faultAt: (line: number, fault: string): string => `Line ${en.figure(line)}: ${fault}`,
 	unreadable: 'cannot be read',
+	moreFaults: (count: number): string => `and ${en.figure(count)} more cells that cannot be read as responses.`,
+	pointsHint: 'If the cells hold points in place of responses, say so under "How cells are read".',
+	noRows: 'expected rows below the headings, found none',
+	strayPlaces: (headings: readonly string[]): string =>
+		`Headed like places, but the form has none of that name: ${headings.join(', ')}. They are discarded; is it the right form?`,
 	line: 'Line',
 	student: 'Student',
 	onto: 'If the sitting has responses already',
@@ -115,10 +124,10 @@ export const readingText = {
 	wouldBe: 'What reading would do. Nothing is kept yet.',
 	wasRead: 'What was read',
 	counts: (students: number, answers: number, rows: number): string =>
-		`${en.figure(students)} students and ${en.figure(answers)} responses from ${en.figure(rows)} rows.`,
+		`${many(students, 'student')} and ${many(answers, 'response')} from ${many(rows, 'row')}.`,
 	stateCounts: (counts: readonly string[]): string => `Of them ${counts.join(', ')}.`,
 	absent: (codes: readonly string[]): string => `Absent, left out: ${codes.join(', ')}.`,
-	unchanged: (count: number): string => `${en.figure(count)} rows were in the bank already, exactly like this.`,
+	unchanged: (count: number): string => `${many(count, 'row')} in the bank already, exactly like this.`,
 	rejected: (count: number): string => (count === 1 ? '1 row is not taken' : `${en.figure(count)} rows are not taken`),
 	rejectedTable: 'Rows that are not taken, and why',
 	reason: 'Why',
@@ -126,15 +135,16 @@ export const readingText = {
 		`The first ${en.figure(shown)} of ${en.figure(all)}; the file below has all.`,
 	saveRejected: 'Rejected rows as CSV',
 	rejectedFile: 'rejected-rows.csv',
-	told: (students: number): string => `Read: ${en.figure(students)} students.`,
+	told: (students: number): string => `Read: ${many(students, 'student')}.`,
 	undoSome:
 		'What was added to a sitting that was there before cannot be taken back by itself; purge the student or the sitting.',
 	next: {
 		report: 'Class report',
 		board: 'On the board',
-		pack: 'Meeting pack',
 		entry: 'Class grid',
 		scoring: 'Score explanations',
 	},
-	another: 'Read another file',
+	packOf: (count: number): string =>
+		count === 1 ? 'Meeting pack on this sitting' : `Meeting pack on the ${en.figure(count)} sittings read here`,
+	anotherFile: 'To read the next class, choose its form, class and file above; the pack will hold both.',
 } as const;

@@ -53,6 +53,7 @@ export class ZpSittingsPage extends LitElement {
 			th, td { text-align: left; font-weight: 400; padding: 3px 14px 3px 0; border-bottom: 1px solid var(--paper-line); vertical-align: baseline; }
 			thead th { font-weight: 600; border-bottom: 1.5px solid var(--ink); }
 			.count { text-align: right; }
+			tbody th { white-space: nowrap; }
 			.ways { white-space: nowrap; }
 			.ways a + a { margin-left: 14px; }
 			ul { list-style: none; display: flex; flex-wrap: wrap; gap: 0 14px; margin: 0; padding: 0; }

@@ -82,6 +82,16 @@ export function listMissing({ layout, uses }: ReadingChoices): readonly MissingC
 	return [...missing, ...(['place', 'answer'] as const).filter((use) => !uses.includes(use))];
 }
 
+/** Headings of discarded columns that read like a place of a form, such as Q99. */
+export function listStray(columns: readonly TakenColumn[], uses: readonly ColumnUse[]): readonly string[] {
+	return columns
+		.filter((_unused, index) => uses[index] === 'discarded')
+		.map(({ heading }) => heading)
+		.filter((heading) =>
+			/^(q|item|question|no\.?|nr\.?|#)?\s*\.?\s*\d{1,4}([.][1-9]|[a-f])?\.?$/i.test(heading.trim()),
+		);
+}
+
 /** The mapping choices stand for. Columns go by their number, so that headings may repeat. */
 export function mappingOf(choices: ReadingChoices): ResponseMapping {
 	const { layout, uses, delimiter, headingRows, holds, numbers, blanks, blanksAtEnd, repeats, newStudents } = choices;

@@ -5,6 +5,7 @@ import { endOfRows } from '../../../web/results/file-content.ts';
 import {
 	firstChoices,
 	listMissing,
+	listStray,
 	mappingOf,
 	takeColumns,
 	useColumn,
@@ -49,6 +50,13 @@ describe('choices for reading a file', () => {
 		expect(mappingOf(full)).toMatchObject({ layout: 'long', student: 2, place: 3, answer: 4 });
 		expect(mappingOf(full)).not.toHaveProperty('items');
 		expect(mappingOf(full)).not.toHaveProperty('blanksAtEnd');
+	});
+
+	test('tell of headings like places that the form does not have, and of no others', () => {
+		const headings = ['Name', 'Q99', 'Item 7.2', '12', 'Class 7A', 'Total'];
+		const shown = headings.map((heading, index) => ({ number: index + 1, heading, as: 'discarded' as const }));
+		const uses = headings.map((heading) => (heading === '12' ? 'student' : 'discarded') as 'student' | 'discarded');
+		expect(listStray(shown, uses)).toEqual(['Q99', 'Item 7.2']);
 	});
 
 	test('part codes of no response by blanks and commas', () => {

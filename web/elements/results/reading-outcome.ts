@@ -8,8 +8,12 @@ import { saveFile } from '../../save-file.ts';
 
 const mostShown = 50;
 
-/** What was read from a file or would be: counts, what was not taken and why, and where to go on. */
-export function renderOutcome(report: ReadingReport, nameOf: (group: string) => string): TemplateResult {
+/** What was read from a file or would be: counts, what was not taken and why, and where to go on. The meeting pack is on all sittings read here. */
+export function renderOutcome(
+	report: ReadingReport,
+	nameOf: (group: string) => string,
+	readHere: readonly string[],
+): TemplateResult {
 	const { dryRun, students, answers, rows, states, absent, unchanged, notes, rejected, sittings } = report;
 	const counts = Object.entries(states)
 		.filter(([, count]) => count > 0)
@@ -21,7 +25,7 @@ export function renderOutcome(report: ReadingReport, nameOf: (group: string) => 
 		${unchanged > 0 ? html`<p>${text.unchanged(unchanged)}</p>` : nothing}
 		${notes.length > 0 ? html`<ul>${notes.map((note) => html`<li>${note}</li>`)}</ul>` : nothing}
 		${rejected.length > 0 ? renderRejected(rejected) : nothing}
-		${dryRun ? nothing : renderWays(sittings, nameOf)}
+		${dryRun ? nothing : renderWays(sittings, nameOf, readHere)}
 	</div>`;
 }
 
@@ -45,7 +49,11 @@ function renderRejected(rejected: ReadingReport['rejected']): TemplateResult {
 		<button @click=${save}>${text.saveRejected}</button>`;
 }
 
-function renderWays(sittings: ReadingReport['sittings'], nameOf: (group: string) => string): TemplateResult {
+function renderWays(
+	sittings: ReadingReport['sittings'],
+	nameOf: (group: string) => string,
+	readHere: readonly string[],
+): TemplateResult {
 	return html`<ul>
 		${sittings.map(
 			({ id = '', group }) => html`<li>${nameOf(group)}:
@@ -56,5 +64,14 @@ function renderWays(sittings: ReadingReport['sittings'], nameOf: (group: string)
 			</li>`,
 		)}
 	</ul>
-	<p><a href=${printAddress('reports', { sitting: sittings.flatMap(({ id }) => id ?? []) }, 'pack')}>${text.next.pack}</a></p>`;
+	<p><a href=${printAddress('reports', { sitting: readHere }, 'pack')}>${text.packOf(readHere.length)}</a> <span class="soft">${text.anotherFile}</span></p>`;
+}
+
+/** Why nothing was read, with the command that would do it where there is one. */
+export function renderFailure(
+	failure: { readonly message: string; readonly command?: string } | undefined,
+): TemplateResult | typeof nothing {
+	if (!failure) return nothing;
+	const { message, command } = failure;
+	return html`<div class="failure" role="alert"><p>${message}</p>${command === undefined ? nothing : html`<code>${command}</code>`}</div>`;
 }

@@ -6,6 +6,7 @@ import { words } from '../../messages/words.ts';
 import {
 	type ColumnUse,
 	listMissing,
+	listStray,
 	type ReadingChoices,
 	useColumn,
 	useLayout,
@@ -17,6 +18,9 @@ export interface PlaceName {
 	readonly kind: keyof typeof words.kinds;
 }
 
+/** Faults of cells told below the first rows. */
+const mostFaults = 5;
+
 type Change = (choices: ReadingChoices) => void;
 
 /** The places of a form that columns may answer, in form order. */
@@ -26,7 +30,7 @@ export function listPlaceNames({ record, items }: FormDetails): readonly PlaceNa
 
 /** What was understood of a file, what each column is used for, and what is still missing or does not fit. */
 export function renderMapping(
-	{ encoding, delimiter, columns, problems }: ReadingPreview,
+	{ encoding, delimiter, columns, problems, rows }: ReadingPreview,
 	shown: {
 		readonly choices: ReadingChoices;
 		readonly places: readonly PlaceName[];
@@ -36,10 +40,13 @@ export function renderMapping(
 ): TemplateResult {
 	const { choices, places, isStudentKnown } = shown;
 	const missing = listMissing(choices);
+	const stray = choices.layout === 'wide' ? listStray(columns, choices.uses) : [];
 	return html`<h3>${text.steps.columns}</h3>
 		<p>${text.understood(encoding, text.delimiters[delimiter] ?? delimiter, columns.length)}</p>
 		${isStudentKnown || choices.uses.includes('student') ? nothing : html`<p class="failure">${text.noStudent}</p>`}
 		${renderColumns(columns, choices, places, change)}
+		${stray.length > 0 ? html`<p class="short">${text.strayPlaces(stray)}</p>` : nothing}
+		${problems.length === 0 && rows.length === 0 ? html`<p class="fault">${text.noRows}</p>` : nothing}
 		${missing.map((each) => html`<p class="fault">${text.missing[each]}</p>`)}
 		${missing.length > 0 ? nothing : problems.map(({ message }) => html`<p class="fault">${message}</p>`)}
 		${renderSettings(choices, change)}`;
@@ -164,5 +171,6 @@ export function renderPreview(rows: ReadingPreview['rows']): TemplateResult {
 				</tbody>
 			</table>
 		</div>
-		${faults.map((fault) => html`<p class="fault">${fault}</p>`)}`;
+		${faults.slice(0, mostFaults).map((fault) => html`<p class="fault">${fault}</p>`)}
+		${faults.length > mostFaults ? html`<p class="fault">${text.moreFaults(faults.length - mostFaults)} ${text.pointsHint}</p>` : nothing}`;
 }

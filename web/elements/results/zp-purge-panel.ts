@@ -31,7 +31,7 @@ export class ZpPurgePanel extends LitElement {
 		controlStyles,
 		resultsStyles,
 		css`
-			:host { padding: 0; }
+			:host { padding: 7px 0 0; margin-top: 21px; border-top: 1px solid var(--paper-line); }
 			summary { font-weight: 600; min-height: 28px; }
 			form { display: grid; gap: 7px; justify-items: start; }
 			label { display: grid; color: var(--ink-soft); font-size: 14px; line-height: 21px; }

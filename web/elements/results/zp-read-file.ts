@@ -26,7 +26,7 @@ import {
 	renderSittingFields,
 	type SittingChoice,
 } from './reading-fields.ts';
-import { renderOutcome } from './reading-outcome.ts';
+import { renderFailure, renderOutcome } from './reading-outcome.ts';
 import { listPlaceNames, type PlaceName, renderMapping, renderPreview } from './reading-settings.ts';
 import { readingStyles } from './reading-styles.ts';
 import { resultsStyles } from './results-styles.ts';
@@ -70,6 +70,8 @@ export class ZpReadFile extends LitElement {
 	declare private isOver: boolean;
 	private details: FormDetails | undefined;
 	private places: readonly PlaceName[] = [];
+	/** Sittings read since the page was opened. */
+	private readHere: readonly string[] = [];
 	/** Counts looks at the file, so that an answer that comes late is dropped. */
 	private looks = 0;
 
@@ -216,13 +218,16 @@ export class ZpReadFile extends LitElement {
 	/** Sittings that were not there before go again with undo. */
 	private tellRead({ students, sittings }: ReadingReport, before: ReadonlySet<string>): void {
 		window.dispatchEvent(new Event(bankChangedEvent));
-		const made = sittings.flatMap(({ id }) => (id === undefined || before.has(id) ? [] : [id]));
+		const ids = sittings.flatMap(({ id }) => id ?? []);
+		const made = ids.filter((id) => !before.has(id));
+		this.readHere = [...new Set([...this.readHere, ...ids])];
 		if (made.length < sittings.length) {
 			tell(`${text.told(students)} ${text.undoSome}`);
 			return;
 		}
 		tell(text.told(students), async () => {
 			await takeBackSittings(made);
+			this.readHere = this.readHere.filter((id) => !made.includes(id));
 			this.report = undefined;
 			window.dispatchEvent(new Event(bankChangedEvent));
 		});
@@ -234,7 +239,7 @@ export class ZpReadFile extends LitElement {
 			<a class="back" href=${printAddress('sittings')}>${text.back}</a>
 			<h2 tabindex="-1">${text.title}</h2>
 			<p>${text.lead}</p>
-			${known ? this.renderSteps(known) : this.busy ? html`<zp-wait></zp-wait>` : this.renderFailure()}
+			${known ? this.renderSteps(known) : this.busy ? html`<zp-wait></zp-wait>` : renderFailure(this.failure)}
 		`;
 	}
 
@@ -242,7 +247,7 @@ export class ZpReadFile extends LitElement {
 		if (forms.length === 0) return html`<p>${text.noForms}</p>`;
 		if (groups.length === 0) return html`<p>${text.noGroups} <code>npm run zeropair -- groups add FILE</code></p>`;
 		const { preview, choices } = this;
-		const canBeRead = preview?.problems.length === 0 && listMissing(choices).length === 0;
+		const canBeRead = preview?.problems.length === 0 && preview.rows.length > 0 && listMissing(choices).length === 0;
 		return html`
 			<h3>${text.steps.sitting}</h3>
 			${renderSittingFields({ forms, groups }, { sitting: this.sitting, groupColumn: choices.uses.indexOf('group') + 1, fault: this.fault }, (part) => this.setSitting(part))}
@@ -282,16 +287,10 @@ export class ZpReadFile extends LitElement {
 			}
 			<div class="result" aria-live="polite">
 				${this.busy === undefined ? nothing : html`<zp-wait label=${this.busy}></zp-wait>`}
-				${this.renderFailure()}
-				${this.report ? renderOutcome(this.report, (id) => groups.find((each) => each.id === id)?.group.name ?? id) : nothing}
+				${renderFailure(this.failure)}
+				${this.report ? renderOutcome(this.report, (id) => groups.find((each) => each.id === id)?.group.name ?? id, this.readHere) : nothing}
 			</div>
 		`;
-	}
-
-	private renderFailure(): TemplateResult | typeof nothing {
-		const { failure } = this;
-		if (!failure) return nothing;
-		return html`<div class="failure" role="alert"><p>${failure.message}</p>${failure.command ? html`<code>${failure.command}</code>` : nothing}</div>`;
 	}
 }
 

@@ -118,19 +118,18 @@ export class ZpStudentRecord extends LitElement {
 				<button @click=${() => saveFile(`${code}.csv`, writeStudentCsv(record), 'text/csv')}>${text.asCsv}</button>
 			</div>`;
 		return html`${this.isGone ? nothing : shown}
-			<h3>${text.purge}</h3>
 			<zp-purge-panel .what=${code} .lead=${text.purgeLead(code, sittings.length, answers)}
 				.purge=${(order: { confirm: string }) => callApi('POST /api/students/{code}/purge', { path: { code }, body: order })}
 				@purged=${() => Object.assign(this, { isGone: true })}></zp-purge-panel>`;
 	}
 
 	private renderSitting({ id, sitting, answers }: Sat): TemplateResult {
-		const form = this.forms.get(sitting.form) ?? sitting.form;
+		const form = text.sitting(this.forms.get(sitting.form) ?? sitting.form, sitting.date);
 		const scores = answers.map((answer) => answer.scores.at(-1)?.score);
 		const sum = (field: 'points' | 'maximum'): number => scores.reduce((all, score) => all + (score?.[field] ?? 0), 0);
 		const times = Math.max(0, ...answers.map((answer) => answer.scores.length));
 		const { columns } = text;
-		return html`<h3>${text.sitting(form, sitting.date)}</h3>
+		return html`<h3>${form}</h3>
 			<p>${text.earned(sum('points'), sum('maximum'), answers.length)} ${times > 1 ? text.rescored(times) : nothing}
 				<a href=${printAddress('sittings', { view: 'entry' }, id)}>${readingText.next.entry}</a></p>
 			<div class="wide" tabindex="0" role="region" aria-label=${text.table(form)}>
