@@ -1857,6 +1857,10 @@ export interface Group {
 	readonly name: string;
 	readonly grade?: string;
 	/**
+	 * Label of who teaches the class, such as initials: classes with the same label are told together in reports.
+	 */
+	readonly teacher?: string;
+	/**
 	 * @maxItems 500
 	 */
 	readonly studentCodes: readonly string[];

@@ -40,6 +40,7 @@ export async function makeReport(store: Store, order: ReportOrder): Promise<Repo
 	const { kind, sittings, copy, lens } = order;
 	const sets = await readSets(store, sittings);
 	checkLens(lens);
+	const groups = await store.groups.list();
 	const titles = new Map((await store.forms.list()).map(({ id, title }) => [id, title]));
 	const filled = keepFilled(sets);
 	const isSimulated = filled.some(({ entry }) => entry.sitting.simulated === true);
@@ -47,7 +48,8 @@ export async function makeReport(store: Store, order: ReportOrder): Promise<Repo
 		sets: filled,
 		sat: sets.map((set) => describeSat(set, titles)),
 		titles,
-		groupNames: new Map((await store.groups.list()).map(({ id, group }) => [id, group.name])),
+		groupNames: new Map(groups.map(({ id, group }) => [id, group.name])),
+		groups: new Map(groups.map(({ id, group }) => [id, group])),
 		copy,
 		lens,
 		cuts: await readCuts(store, order),

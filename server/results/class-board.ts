@@ -16,9 +16,30 @@ import { buildResultTable, type ResultSet } from './result-set.ts';
 const mostColumns = 7;
 
 /** A class group with all its sittings. */
-interface ClassSets {
+export interface ClassSets {
+	/** Id of the group. */
+	readonly group: string;
 	readonly name: string;
 	readonly sets: readonly ResultSet[];
+}
+
+/** A standard with what every class, or pool of classes, earned on it; null where nothing was asked. */
+export interface BoardRow {
+	readonly standard: string;
+	readonly cells: readonly (EvidenceSpot | null)[];
+}
+
+/** Points earned in sittings by standard, all models together. */
+export function gatherByStandard(sets: readonly ResultSet[], lens: Lens): readonly EvidenceCell[] {
+	const tables = sets.map((set) => buildResultTable([set]));
+	const find = findStandards(tables, lens);
+	return gatherEvidence(
+		tables.map(({ table }) => table),
+		(item) => {
+			const place = find(item);
+			return place && { standard: place.standard, model: 'all' };
+		},
+	);
 }
 
 /**
@@ -31,35 +52,11 @@ export function classBoardSections(
 	{ cells: board }: Pick<Evidence, 'cells'>,
 	lens: Lens,
 	copy: Report['copy'],
+	pool: (classes: readonly ClassSets[], rows: readonly BoardRow[]) => readonly ReportSection[] = () => [],
 ): readonly ReportSection[] {
 	const classes = gatherClasses(sets, groupNames);
 	if (classes.length < 2) return [];
-	const evidence = classes.map(({ sets: own }) => {
-		const tables = own.map((set) => buildResultTable([set]));
-		const find = findStandards(tables, lens);
-		return gatherEvidence(
-			tables.map(({ table }) => table),
-			(item) => {
-				const place = find(item);
-				return place && { standard: place.standard, model: 'all' };
-			},
-		);
-	});
-	const standards = [...new Set(board.flatMap(({ standard }) => standard ?? []))].sort();
-	const rows = standards.map((standard) => {
-		const cells = evidence.map((list) => list.find((cell) => cell.standard === standard));
-		const isTotalHidden = board.some(
-			(cell) => cell.standard === standard && cell.model === undefined && cell.hidden !== undefined,
-		);
-		const hidden =
-			copy === 'own'
-				? new Set()
-				: hideInRow(
-						cells.map((cell) => cell?.students ?? 0),
-						leastStudents,
-					);
-		return { standard, cells: cells.map((cell, place) => spotOf(cell, isTotalHidden || hidden.has(place))) };
-	});
+	const rows = rowsOfClasses(classes, board, lens, copy);
 	const columns = classes.map(({ name }) => name);
 	const { headings, lines } = layOut(
 		'Standard',
@@ -82,7 +79,33 @@ export function classBoardSections(
 						rows: rows.map(({ standard, cells }) => ({ label: standard, cells })),
 					},
 		),
+		...pool(classes, rows),
 	];
+}
+
+/** Every standard with the classes side by side: see {@link classBoardSections}. */
+function rowsOfClasses(
+	classes: readonly ClassSets[],
+	board: Evidence['cells'],
+	lens: Lens,
+	copy: Report['copy'],
+): readonly BoardRow[] {
+	const evidence = classes.map(({ sets }) => gatherByStandard(sets, lens));
+	const standards = [...new Set(board.flatMap(({ standard }) => standard ?? []))].sort();
+	return standards.map((standard) => {
+		const cells = evidence.map((list) => list.find((cell) => cell.standard === standard));
+		const isTotalHidden = board.some(
+			(cell) => cell.standard === standard && cell.model === undefined && cell.hidden !== undefined,
+		);
+		const hidden =
+			copy === 'own'
+				? new Set()
+				: hideInRow(
+						cells.map((cell) => cell?.students ?? 0),
+						leastStudents,
+					);
+		return { standard, cells: cells.map((cell, place) => spotOf(cell, isTotalHidden || hidden.has(place))) };
+	});
 }
 
 /** A table with a column a class, or with a row a class where there are many. */
@@ -98,7 +121,8 @@ function layOut(
 	};
 }
 
-function spotOf(cell: EvidenceCell | undefined, isHidden: boolean): EvidenceSpot | null {
+/** What is told of a cell. */
+export function spotOf(cell: EvidenceCell | undefined, isHidden: boolean): EvidenceSpot | null {
 	if (cell === undefined) return null;
 	if (isHidden) return { items: cell.items };
 	const { items, share, students } = cell;
@@ -106,7 +130,8 @@ function spotOf(cell: EvidenceCell | undefined, isHidden: boolean): EvidenceSpot
 	return { items, share, students, ...(interval === undefined ? {} : { low: interval.low, high: interval.high }) };
 }
 
-function tellSpot(spot: EvidenceSpot | null): string | null {
+/** A cell as a table says it; null where nothing was asked. */
+export function tellSpot(spot: EvidenceSpot | null): string | null {
 	if (spot === null) return null;
 	const { share, low, high, students } = spot;
 	if (share === undefined) return 'hidden';
@@ -203,6 +228,6 @@ function gatherClasses(sets: readonly ResultSet[], groupNames: ReadonlyMap<strin
 		groups.set(group, [...(groups.get(group) ?? []), set]);
 	}
 	return [...groups]
-		.map(([group, own]) => ({ name: groupNames.get(group) ?? group, sets: own }))
+		.map(([group, own]) => ({ group, name: groupNames.get(group) ?? group, sets: own }))
 		.sort((a, b) => (a.name < b.name ? -1 : 1));
 }

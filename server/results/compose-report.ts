@@ -3,7 +3,7 @@ import { invariant } from '../../item-bank/invariant.ts';
 import { printItemName } from '../../item-bank/items/item-name.ts';
 import type { ItemRecord } from '../../item-bank/items/record.ts';
 import { findFramework } from '../../item-bank/standards/code.ts';
-import type { Report, ReportSection } from '../../item-bank/types.ts';
+import type { Group, Report, ReportSection } from '../../item-bank/types.ts';
 import { alignmentSection, type DokLevels } from './alignment-sections.ts';
 import { changeSections } from './change-section.ts';
 import { classBoardSections, classPatternSections, countByClass } from './class-board.ts';
@@ -16,6 +16,7 @@ import { gatherSupply, groupSections, type NextSupply } from './group-sections.t
 import { itemSections } from './item-sections.ts';
 import { itemViewSections } from './item-view.ts';
 import { patternSections } from './pattern-sections.ts';
+import { poolBoardSections } from './pool-board.ts';
 import { buildResultTable, groupByForm, type ResultSet, type ResultTable, tableByCode } from './result-set.ts';
 import { scaleSections } from './scale-sections.ts';
 import type { ScoreCuts } from './score-sections.ts';
@@ -32,6 +33,8 @@ export interface ReportMaterial {
 	readonly titles: ReadonlyMap<string, string>;
 	/** Names of class groups by id. */
 	readonly groupNames: ReadonlyMap<string, string>;
+	/** Grades and labels of teachers by id of the group. */
+	readonly groups: ReadonlyMap<string, Pick<Group, 'grade' | 'teacher'>>;
 	readonly copy: Report['copy'];
 	readonly lens: Lens;
 	readonly cuts: ScoreCuts;
@@ -86,7 +89,11 @@ export function composeReport(kind: Report['kind'], material: ReportMaterial): r
 		case 'coverage':
 			return [
 				...coverageSections(evidence, lens),
-				...classBoardSections(sets, material.groupNames, evidence, lens, copy),
+				...classBoardSections(sets, material.groupNames, evidence, lens, copy, (classes, rows) =>
+					(['grade', 'teacher'] as const).flatMap((by) =>
+						poolBoardSections(by, classes, rows, material.groups, lens, copy),
+					),
+				),
 				...changeSections(sets, lens, copy),
 				...parts.asked(),
 			];

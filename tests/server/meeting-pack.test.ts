@@ -12,7 +12,7 @@ describe('the meeting pack of the demo department', () => {
 		await fillDemo(demo.store);
 		await demo.store.groups.add({
 			id: 'small-group',
-			group: { name: 'Small', studentCodes: ['SM-01', 'SM-02', 'SM-03'] },
+			group: { name: 'Small', grade: '6', studentCodes: ['SM-01', 'SM-02', 'SM-03'] },
 		});
 		await readText(
 			demo.store,
@@ -91,5 +91,32 @@ describe('the meeting pack of the demo department', () => {
 			expect(row[column]).toBe('hidden');
 			expect(cells.filter((cell) => cell === 'hidden').length).toBeGreaterThan(1);
 		}
+	});
+
+	test('grades are told together, but never where a class in them is hidden', async () => {
+		const sittings = ['srm-sitting-6a', 'srm-sitting-6b', 'srm-sitting-7a', 'srm-sitting-7b', await small()];
+		const query = sittings.map((id) => `sitting=${id}`).join('&');
+		const sections = await sectionsOf(`/api/reports/coverage?${query}`);
+		const classes = find(sections, 'Points earned by standard and class')?.table;
+		const grades = find(sections, 'Points earned by standard and grade')?.table;
+		expect(grades?.headings).toEqual(['Standard', 'Grade 6', 'Grade 7']);
+		const gradeOf = (name: string): string => (name.includes('7') ? 'Grade 7' : 'Grade 6');
+		let hidden = 0;
+		let told = 0;
+		for (const [index, row] of (grades?.rows ?? []).entries()) {
+			const cells = classes?.rows[index] ?? [];
+			expect(cells[0]).toBe(row[0]);
+			for (const [column, grade] of (grades?.headings ?? []).entries()) {
+				if (column === 0) continue;
+				const mine = cells.filter((_, place) => place > 0 && gradeOf(classes?.headings[place] ?? '') === grade);
+				if (mine.includes('hidden')) expect(row[column]).toBe('hidden');
+				else told += typeof row[column] === 'string' ? 1 : 0;
+				hidden += row[column] === 'hidden' ? 1 : 0;
+			}
+		}
+		expect(hidden).toBeGreaterThan(0);
+		expect(told).toBeGreaterThan(0);
+		const own = await sectionsOf(`/api/reports/coverage?copy=own&${query}`);
+		expect(JSON.stringify(find(own, 'Points earned by standard and grade')?.table)).not.toContain('hidden');
 	});
 });

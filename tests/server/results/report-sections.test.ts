@@ -265,6 +265,7 @@ describe('answers that say little', () => {
 					sat: [],
 					titles: new Map(),
 					groupNames: new Map(),
+					groups: new Map(),
 					copy,
 					lens: { framework: 'teks-math', edition: '2012' },
 					cuts: [{ label: 'cut', from: 2 }],
