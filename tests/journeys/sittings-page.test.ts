@@ -155,4 +155,18 @@ describe.skipIf(!hasBrowser)('the page of sittings', () => {
 		expect(complaints.filter((text) => !/Failed to load|422|ERR_FAILED/.test(text))).toEqual([]);
 		await context.close();
 	});
+
+	test('a sitting is scored anew by another version of its form, with a reason, and what changed is said', async () => {
+		const { page, context, complaints } = await journey.open('#/sittings/srm-sitting-6b');
+		await page.getByText('Score anew by a corrected key').click();
+		await page.getByRole('button', { name: 'Score anew' }).click();
+		await page.getByText('expected a reason').waitFor();
+		await page.getByLabel('Why').fill('The key was looked at again.');
+		await page.getByRole('button', { name: 'Score anew' }).click();
+		await page.getByText('No score changed.').waitFor();
+		await page.getByText(/^Scored 2 times/).waitFor();
+		expect(await findBarriers(page)).toEqual([]);
+		expect(complaints).toEqual([]);
+		await context.close();
+	});
 });

@@ -129,12 +129,14 @@ export class ZpSittingsPage extends LitElement {
 	private renderEntry(entry: SittingEntry): TemplateResult {
 		void import('../elements/results/zp-entry-grid.ts');
 		void import('../elements/results/zp-purge-panel.ts');
+		void import('../elements/results/zp-rescore-panel.ts');
 		const path = { id: entry.id };
 		const { form, group } = this.namesOf(entry);
 		return html`<div class="list sheet"><h2>${inText.entry.title(group, form, entry.sitting.date)}</h2>
 			<p class="ways"><a href=${printAddress('sittings')}>${inText.toSittings}</a> <a href=${printAddress('reports', { sitting: entry.id }, 'class')}>${inText.toReports}</a>
 				<a href=${printAddress('sittings', { view: 'scoring' }, entry.id)}>${inText.toScoring}</a></p>
 			${this.gone === entry.id ? nothing : html`<zp-entry-grid sitting=${entry.id}></zp-entry-grid>`}
+			<zp-rescore-panel .entry=${entry} newest=${this.forms.find(({ id }) => id === entry.sitting.form)?.version ?? 1} @rescored=${this.read}></zp-rescore-panel>
 			<zp-purge-panel .what=${entry.id} .lead=${studentText.purgeSittingLead(entry.students, entry.answers)}
 				.purge=${(order: PurgeOrder) => callApi('POST /api/sittings/{id}/purge', { path, body: order })}
 				@purged=${() => Object.assign(this, { gone: entry.id })}></zp-purge-panel></div>`;
