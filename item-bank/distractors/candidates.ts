@@ -28,7 +28,8 @@ export function listCandidates(subjects: readonly Subject[], key: number): reado
 	const largest = 2 * Math.max(Math.abs(key), ...asked.map(sizeOf));
 	return groupWrongAnswers({ subjects: asked, right: key, isGridded: false }).flatMap(({ answer, patterns }) => {
 		if (typeof answer !== 'number' || Math.abs(answer) > largest) return [];
-		const weight = patterns.reduce((sum, id) => sum + weigh(getPattern(id), asked), 0);
+		let weight = 0;
+		for (const id of patterns) weight += weigh(getPattern(id), asked);
 		return [{ value: answer, patterns, weight }];
 	});
 }

@@ -14,6 +14,24 @@ export interface WrongAnswer {
 /** Patterns with the subjects they can apply to: most questions need half of them. */
 const reaching = patterns.map((pattern) => ({ ...pattern, reach: subjectKindsOf(pattern) }));
 
+interface Group {
+	readonly answer: Answer;
+	readonly patterns: PatternId[];
+}
+
+/** Patterns that can apply, by the kinds of subjects of a question: there are only so many mixtures. */
+const reachingOf = new Map<string, typeof reaching>();
+
+function patternsReaching(subjects: readonly Subject[]): typeof reaching {
+	let key = '';
+	for (const { kind } of subjects) key += `${kind} `;
+	const known = reachingOf.get(key);
+	if (known) return known;
+	const found = reaching.filter(({ reach }) => subjects.some(({ kind }) => reach.includes(kind)));
+	reachingOf.set(key, found);
+	return found;
+}
+
 /**
  * Every wrong answer that a pattern leads to, from what an item asks or from a subject: numbers in increasing order, or
  * orders as the patterns come. A pattern stands at several answers where it can be followed in several ways.
@@ -24,15 +42,21 @@ export function listWrongAnswers(asked: Subject | Item): readonly WrongAnswer[] 
 
 /** {@link listWrongAnswers} for a question made otherwise. */
 export function groupWrongAnswers(question: Question): readonly WrongAnswer[] {
-	const groups: { readonly answer: Answer; readonly patterns: PatternId[] }[] = [];
+	const groups: Group[] = [];
+	// Most answers are numbers, and those are found at once.
+	const byNumber = new Map<number, Group>();
 	const rights = question.subjects.map(findRightAnswer);
-	const kinds = question.subjects.map(({ kind }) => kind);
-	for (const { id, slips, reach } of reaching) {
-		if (!kinds.some((kind) => reach.includes(kind))) continue;
+	for (const { id, slips } of patternsReaching(question.subjects)) {
 		for (const answer of answersUnder(slips, question, rights)) {
-			const known = groups.find((group) => isSameAnswer(group.answer, answer));
-			if (known) known.patterns.push(id);
-			else groups.push({ answer, patterns: [id] });
+			const known =
+				typeof answer === 'number' ? byNumber.get(answer) : groups.find((group) => isSameAnswer(group.answer, answer));
+			if (known) {
+				known.patterns.push(id);
+				continue;
+			}
+			const group = { answer, patterns: [id] };
+			groups.push(group);
+			if (typeof answer === 'number') byNumber.set(answer, group);
 		}
 	}
 	const rank = (answer: Answer): number => (typeof answer === 'number' ? answer : 0);
