@@ -219,7 +219,7 @@ describe.skipIf(!hasBrowser)('the answer page', () => {
 			await check(page);
 			expect(await findBarriers(page), id).toEqual([]);
 			await page.emulateMedia({ colorScheme: 'dark' });
-			expect(await findBarriers(page), `${id}, dark`).toEqual([]);
+			expect(await findBarriers(page, 'inks'), `${id}, dark`).toEqual([]);
 			expect(complaints, id).toEqual([]);
 			await context?.close();
 		}

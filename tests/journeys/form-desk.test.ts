@@ -336,7 +336,7 @@ describe.skipIf(!hasBrowser)('the form desk', () => {
 		}
 		expect(await findBarriers(page)).toEqual([]);
 		await page.emulateMedia({ colorScheme: 'dark' });
-		expect(await findBarriers(page)).toEqual([]);
+		expect(await findBarriers(page, 'inks')).toEqual([]);
 		await context.close();
 	});
 
