@@ -236,7 +236,7 @@ describe.skipIf(!hasBrowser)('the board', () => {
 		expect(await findBarriers(page)).toEqual([]);
 		await row(page, '7.NS.A.1c').getByRole('gridcell').nth(1).click();
 		await page.getByRole('heading', { name: /^In the bank/ }).waitFor();
-		expect(await findBarriers(page, 'inks')).toEqual([]);
+		expect(await findBarriers(page)).toEqual([]);
 		await context.close();
 	});
 });
