@@ -17,6 +17,8 @@ export interface Journey {
 		hash?: string,
 		options?: BrowserContextOptions,
 	): Promise<{ readonly page: Page; readonly complaints: string[]; readonly context: BrowserContext }>;
+	/** Closes every page that is open. */
+	clear(): Promise<void>;
 	/** Stops answering, as when the machine is shut down. */
 	stop(): Promise<void>;
 	/** Answers again at the same address with the same bank. */
@@ -49,6 +51,9 @@ export async function startJourney(): Promise<Journey> {
 			});
 			await page.goto(url + hash);
 			return { page, complaints, context };
+		},
+		async clear() {
+			await Promise.all(browser.contexts().map((context) => context.close()));
 		},
 		async stop() {
 			await service?.stop();

@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { FormDetails } from '../../item-bank/types.ts';
 import { closeValidation } from '../../server/qti/validate/pool.ts';
 import { browserPath } from '../helpers/browser.ts';
@@ -17,6 +17,8 @@ describe.skipIf(!hasBrowser)('the form desk', () => {
 	beforeAll(async () => {
 		journey = await startJourney();
 	});
+
+	afterEach(() => journey.clear());
 
 	afterAll(async () => {
 		await journey.end();
